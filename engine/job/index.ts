@@ -1,0 +1,2 @@
+export type * from "./job.ts";
+export { JOB_VERSION, jobSchema } from "./jobSchema.ts";

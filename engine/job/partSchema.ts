@@ -1,0 +1,35 @@
+import { z } from "zod";
+import { lampSchema } from "./lampSchema.ts";
+import {
+  batterySchema,
+  capacitorSchema,
+  generatorSchema,
+  meterSchema,
+  motorSchema,
+  regulatorSchema,
+} from "./supplyParts.ts";
+import {
+  diodeSchema,
+  flasherSchema,
+  fuseSchema,
+  loadSchema,
+  relaySchema,
+  switchSchema,
+} from "./switchingParts.ts";
+
+/** Anything electrical that is not wire, joint, connector or body. */
+export const partSchema = z.discriminatedUnion("kind", [
+  batterySchema,
+  fuseSchema,
+  switchSchema,
+  relaySchema,
+  flasherSchema,
+  lampSchema,
+  loadSchema,
+  motorSchema,
+  meterSchema,
+  diodeSchema,
+  generatorSchema,
+  regulatorSchema,
+  capacitorSchema,
+]);
