@@ -1,1 +1,27 @@
-process.exit(0);
+import { mkdirSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+
+const root = join(dirname(fileURLToPath(import.meta.url)), "..");
+
+/** Bundles the command into one file so that it starts quickly. The PDF library stays outside: only `pack` loads it. */
+export async function buildCommand(): Promise<void> {
+  mkdirSync(join(root, "apps/cli/dist"), { recursive: true });
+  await build({
+    entryPoints: [join(root, "apps/cli/main.ts")],
+    outfile: join(root, "apps/cli/dist/main.mjs"),
+    bundle: true,
+    splitting: false,
+    platform: "node",
+    target: "node20",
+    format: "esm",
+    external: ["pdfkit", "fontkit"],
+    logLevel: "warning",
+    banner: {
+      js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
+    },
+  });
+}
+
+await buildCommand();
