@@ -1,2 +1,14 @@
+export { asFound, asPlanned, presentParts, presentWires } from "./asFound.ts";
+export { type BatteryPosts, batteriesOf, batteryOf } from "./batteryOf.ts";
 export type * from "./job.ts";
 export { JOB_VERSION, jobSchema } from "./jobSchema.ts";
+export { type Load, loadRef, loadsOf, loadsOfPart } from "./loadsOf.ts";
+export { mainEarthBody } from "./mainEarthBody.ts";
+export {
+  connectorCavityPins,
+  HUB,
+  type PinOwner,
+  type PinPlace,
+  pinRef,
+  pinsOf,
+} from "./pinsOf.ts";

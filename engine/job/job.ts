@@ -1,11 +1,8 @@
 import type { z } from "zod";
 import type { jobSchema } from "./jobSchema.ts";
 
-type ReadonlyDeep<T> = T extends (infer Item)[]
-  ? readonly ReadonlyDeep<Item>[]
-  : T extends object
-    ? { readonly [Key in keyof T]: ReadonlyDeep<T[Key]> }
-    : T;
+/** Mapping keeps arrays arrays and pairs pairs, each readonly. */
+type ReadonlyDeep<T> = T extends object ? { readonly [Key in keyof T]: ReadonlyDeep<T[Key]> } : T;
 
 /** A job as read: the whole document, deeply readonly. */
 export type Job = ReadonlyDeep<z.infer<typeof jobSchema>>;
