@@ -14,8 +14,8 @@ export const ROOMS = [
   "supply",
   "diagnose",
   "judge",
-  "papers",
   "drawing",
+  "papers",
 ] as const;
 
 /** Rooms that have never heard of the trade: they may import nothing of the engine but each other's neighbours named here. */

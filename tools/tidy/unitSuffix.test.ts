@@ -18,7 +18,6 @@ function numericNames(path: string): readonly string[] {
   const { program } = parseSync(path, readFileSync(join(ROOT, path), "utf8"));
   const names: string[] = [];
   const visit = (node: unknown): void => {
-    if (Array.isArray(node)) return node.forEach(visit);
     if (node === null || typeof node !== "object") return;
     const { type, key, name, typeAnnotation } = node as Node;
     const annotation = (typeAnnotation as Node | null)?.typeAnnotation as Node | undefined;

@@ -11,7 +11,8 @@ const bundle = join(here, "../dist/main.mjs");
 function newestMs(folder) {
   let newest = 0;
   for (const entry of readdirSync(folder, { withFileTypes: true })) {
-    if (entry.name === "node_modules" || entry.name === "dist" || entry.name.endsWith(".test.ts")) continue;
+    if (entry.name === "node_modules" || entry.name === "dist" || entry.name.endsWith(".test.ts"))
+      continue;
     const path = join(folder, entry.name);
     const ms = entry.isDirectory() ? newestMs(path) : statSync(path).mtimeMs;
     if (ms > newest) newest = ms;
@@ -22,7 +23,9 @@ function newestMs(folder) {
 const inCheckout = existsSync(join(root, "tools/build.ts"));
 if (inCheckout) {
   const builtMs = existsSync(bundle) ? statSync(bundle).mtimeMs : 0;
-  const sourceMs = Math.max(...["engine", "apps/cli", "tools"].map((name) => newestMs(join(root, name))));
+  const sourceMs = Math.max(
+    ...["engine", "apps/cli", "tools"].map((name) => newestMs(join(root, name))),
+  );
   if (sourceMs > builtMs) {
     const { spawnSync } = await import("node:child_process");
     const made = spawnSync(process.execPath, ["--import", "tsx", join(root, "tools/build.ts")], {

@@ -1,0 +1,21 @@
+/** Everything a command may touch outside itself, passed in so that tests need no disk and no process. */
+export interface World {
+  /** Text of a file, or the reason it could not be read. */
+  readText(path: string): { ok: true; text: string } | { ok: false; why: string };
+  writeText(path: string, text: string): { ok: true } | { ok: false; why: string };
+  /** Names in a folder; null when there is no such folder. */
+  listFolder(path: string): readonly string[] | null;
+  /** Puts a whole folder in place of the former one in one step; on failure the former one stays. */
+  replaceFolder(
+    path: string,
+    files: ReadonlyMap<string, Uint8Array>,
+  ): { ok: true } | { ok: false; why: string };
+  /** Bytes of a file that ships with the command (fonts, demos). */
+  shipped(name: string): Uint8Array;
+  listShipped(folder: string): readonly string[];
+  out(text: string): void;
+  err(text: string): void;
+}
+
+/** What the shell is told: 0 fit, 1 must be put right or not proven, 2 refused, 3 our own fault. */
+export type ExitCode = 0 | 1 | 2 | 3;
