@@ -1,0 +1,76 @@
+import { allTables } from "./allTables.generated.ts";
+
+/** How sure we are of a figure. */
+export type Confidence =
+  | "seen"
+  | "secondary"
+  | "memory"
+  | "derived"
+  | "computed"
+  | "common practice"
+  | "own";
+
+/** One number out of a table, with everything needed to cite it. */
+export type Figure = {
+  readonly value: number;
+  readonly unit: string;
+  readonly table: string;
+  readonly row: string;
+  readonly source: string;
+  readonly place: string;
+  readonly confidence: Confidence;
+};
+
+export type TableName = keyof typeof allTables;
+export type FigureColumn<T extends TableName> = keyof (typeof allTables)[T]["units"] & string;
+
+/**
+ * Looks one figure up, with its source.
+ *
+ * A column may bring its own `<column>Source`, `<column>Place` and `<column>Confidence`; where it
+ * does not, the row's stand for it.
+ *
+ * @param table   name of the table, that is of its CSV file.
+ * @param id      row id.
+ * @param column  heading of the figure wanted.
+ * @throws  Error where the row is not there or the figure is not known: ask `figureOrNull` first.
+ */
+export function figure<T extends TableName>(table: T, id: string, column: FigureColumn<T>): Figure {
+  const found = figureOrNull(table, id, column);
+  if (found === null) throw new Error(`table ${table}, row ${id}: ${column} is not known`);
+  return found;
+}
+
+/** As `figure`, but null where the table says the figure is not known. */
+export function figureOrNull<T extends TableName>(
+  table: T,
+  id: string,
+  column: FigureColumn<T>,
+): Figure | null {
+  const row = rowOf(table, id);
+  const value = row[column];
+  if (typeof value !== "number") return null;
+  const units: Readonly<Record<string, string | null>> = allTables[table].units;
+  const own = (part: "Source" | "Place" | "Confidence"): string =>
+    String(row[`${column}${part}`] ?? row[part.toLowerCase()]);
+  return {
+    value,
+    unit: units[column] ?? String(row.unit),
+    table,
+    row: id,
+    source: own("Source"),
+    place: own("Place"),
+    confidence: own("Confidence") as Confidence,
+  };
+}
+
+/** True where any of the figures is only remembered: such a result clears nothing by itself. */
+export const leansOnMemory = (figures: readonly Figure[]): boolean =>
+  figures.some((one) => one.confidence === "memory");
+
+function rowOf(table: TableName, id: string): Readonly<Record<string, unknown>> {
+  const rows: readonly { readonly id: string }[] = allTables[table].rows;
+  const row = rows.find((one) => one.id === id);
+  if (row === undefined) throw new Error(`table ${table} has no row ${id}`);
+  return row as Readonly<Record<string, unknown>>;
+}

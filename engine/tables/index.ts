@@ -1,0 +1,2 @@
+export * from "./allTables.generated.ts";
+export * from "./figure.ts";
