@@ -1,0 +1,187 @@
+import { type FuseGate, longestGates, longestOpeningS } from "./fuseOpeningTimeS.ts";
+import {
+  type Duration,
+  type DurationLimits,
+  durationOf,
+  type Exposure,
+  exposure,
+  type FusedLump,
+} from "./peakBehindFuse.ts";
+
+export interface SurvivalQuestion extends FusedLump {
+  /** Largest current any fault can drive through this conductor, A, > 0. */
+  readonly largestFaultA: number;
+  /** How far the proven peak may lie above one that really occurs, K, > 0. */
+  readonly toleranceK: number;
+  /** Most cells looked at before giving up on the tolerance (never on the bound). */
+  readonly cellCountMax: number;
+}
+
+export interface Survival {
+  /** Every current from 1.0 × rating to the largest fault is within its limit. */
+  readonly ok: boolean;
+  /** Where the margin is smallest. `peakC` is a proven upper bound over the whole stretch of currents. */
+  readonly worst: Exposure;
+  /** The same for each class of duration; null where no current falls into it. */
+  readonly short: Exposure | null;
+  readonly long: Exposure | null;
+  readonly forever: Exposure | null;
+  /** True when every bound is within the tolerance of a state that occurs. */
+  readonly settled: boolean;
+  readonly cellCount: number;
+}
+
+/** Currents from `low` to `high`, % of rating, all judged by one class of duration. */
+interface Cell {
+  readonly lowPercent: number;
+  readonly highPercent: number;
+  readonly duration: Duration;
+  /** Current high, time of the low end: hotter than anything in the cell. */
+  readonly bound: Exposure;
+  /** Hottest found at the two ends. */
+  readonly seenC: number;
+}
+
+/**
+ * Does a conductor behind a fuse survive every current from the fuse's rating to the largest fault?
+ *
+ * Between grid points the answer stays sound because heat rises with current and with time, while the longest opening
+ * time falls with current: over a cell [a, b] nothing is hotter than current b for the time of a. Cells begin and end
+ * at every gate of the band and wherever the duration class changes; the hottest is halved (on a log scale) until its
+ * bound lies within `toleranceK` of a state at one of its ends. Below the first guaranteed gate the current flows for
+ * ever, and the steady temperature at the top of that stretch bounds it.
+ *
+ * @param question  lump, fuse, limits by duration, largest fault A, tolerance K. Pure numbers; see `FusedLump`.
+ * @returns the worst of each class. A bound that was not settled is still a bound: `ok` is never too kind.
+ */
+export function survives(question: SurvivalQuestion): Survival {
+  assertQuestion(question);
+  const forever = foreverExposure(question);
+  let cellCount = 0;
+  let settled = true;
+  const worstOf: Partial<Record<Duration, Exposure>> = forever ? { forever } : {};
+  for (const duration of ["short", "long", "forever"] as const) {
+    const cells = timedStretches(question)
+      .filter((stretch) => stretch.duration === duration)
+      .map((stretch) => cellOver(question, stretch));
+    const search = hottest(question, cells);
+    cellCount += search.cellCount;
+    settled &&= search.settled;
+    const soFar = worstOf[duration];
+    if (search.worst && !(soFar && soFar.marginK <= search.worst.marginK)) {
+      worstOf[duration] = search.worst;
+    }
+  }
+  const { short = null, long = null } = worstOf;
+  const all = Object.values(worstOf).sort((a, b) => a.marginK - b.marginK);
+  const worst = all[0] as Exposure;
+  const ok = worst.marginK >= 0;
+  return { ok, worst, short, long, forever: worstOf.forever ?? null, settled, cellCount };
+}
+
+/** The stretch of currents at which the fuse is not guaranteed to open. */
+function foreverExposure(question: SurvivalQuestion): Exposure | null {
+  const faultPercent = (100 * question.largestFaultA) / question.ratingA;
+  const first = longestGates(question.fuse.points)[0];
+  if (first !== undefined && first.percent <= Math.min(100, faultPercent)) return null;
+  const topPercent = Math.min(first?.percent ?? faultPercent, faultPercent);
+  const currentA = (topPercent / 100) * question.ratingA;
+  return exposure(question, { currentA, timeS: null, duration: "forever" });
+}
+
+interface Stretch {
+  readonly lowPercent: number;
+  readonly highPercent: number;
+  readonly duration: Duration;
+}
+
+/** Stretches of guaranteed opening, cut at the gates and where the class of duration changes. */
+function timedStretches(question: SurvivalQuestion): readonly Stretch[] {
+  const faultPercent = (100 * question.largestFaultA) / question.ratingA;
+  const gates = longestGates(question.fuse.points);
+  const first = gates[0];
+  if (first === undefined || first.percent > faultPercent) return [];
+  const cuts = new Set([faultPercent]);
+  for (const [i, gate] of gates.entries()) {
+    cuts.add(gate.percent);
+    if (question.fuse.reading === "interpolated") {
+      for (const percent of classChanges(gate, gates[i + 1], question.limits)) cuts.add(percent);
+    }
+  }
+  const lowest = Math.max(first.percent, Math.min(100, faultPercent));
+  const sorted = [...cuts, lowest].filter((cut) => cut >= lowest && cut <= faultPercent);
+  sorted.sort((a, b) => a - b);
+  if (sorted.at(-1) === lowest) sorted.push(lowest);
+  return sorted.slice(1).map((highPercent, i) => {
+    const lowPercent = sorted[i] as number;
+    const middleS = longestOpeningS(question.fuse, Math.sqrt(lowPercent * highPercent));
+    return { lowPercent, highPercent, duration: durationOf(question.limits, middleS) };
+  });
+}
+
+/** Where the line from a gate to the next (or on, at constant I²t) meets the two bounds of duration. */
+function classChanges(gate: FuseGate, next: FuseGate | undefined, limits: DurationLimits) {
+  const exponent = next
+    ? Math.log(next.timeS / gate.timeS) / Math.log(next.percent / gate.percent)
+    : -2;
+  const changes: number[] = [];
+  for (const timeS of [limits.shortS, limits.longS]) {
+    const percent = gate.percent * (timeS / gate.timeS) ** (1 / exponent);
+    if (percent > gate.percent && !(next && percent >= next.percent)) changes.push(percent);
+  }
+  return changes;
+}
+
+function cellOver(question: SurvivalQuestion, stretch: Stretch): Cell {
+  const { lowPercent, highPercent, duration } = stretch;
+  const capS = { short: question.limits.shortS, long: question.limits.longS, forever: Infinity };
+  const timeAt = (percent: number): number =>
+    Math.min(longestOpeningS(question.fuse, percent) as number, capS[duration]);
+  const at = (percent: number, timeS: number): Exposure =>
+    exposure(question, { currentA: (percent / 100) * question.ratingA, timeS, duration });
+  const lowS = timeAt(lowPercent);
+  // On a step of the staircase the time of the low end holds right up to the high end.
+  const highS = question.fuse.reading === "staircase" ? lowS : timeAt(highPercent);
+  const bound = at(highPercent, lowS);
+  const seenC = Math.max(at(lowPercent, lowS).peakC, at(highPercent, highS).peakC);
+  return { lowPercent, highPercent, duration, bound, seenC };
+}
+
+/** Halves the hottest cell until its bound is near enough to something that occurs. All cells share one limit. */
+function hottest(question: SurvivalQuestion, start: readonly Cell[]) {
+  const cells = [...start];
+  let cellCount = cells.length;
+  for (;;) {
+    let worst = cells[0];
+    let seenC = Number.NEGATIVE_INFINITY;
+    for (const cell of cells) {
+      if (worst === undefined || cell.bound.peakC > worst.bound.peakC) worst = cell;
+      seenC = Math.max(seenC, cell.seenC);
+    }
+    if (worst === undefined) return { worst: null, settled: true, cellCount };
+    const near = worst.bound.peakC - seenC <= question.toleranceK;
+    if (near || cellCount + 2 > question.cellCountMax) {
+      return { worst: worst.bound, settled: near, cellCount };
+    }
+    const middle = Math.sqrt(worst.lowPercent * worst.highPercent);
+    cells.splice(cells.indexOf(worst), 1);
+    cells.push(cellOver(question, { ...worst, highPercent: middle }));
+    cells.push(cellOver(question, { ...worst, lowPercent: middle }));
+    cellCount += 2;
+  }
+}
+
+function assertQuestion(question: SurvivalQuestion): void {
+  const { limits, lump, ratingA, largestFaultA, toleranceK } = question;
+  const ceilingC = lump.loss.temperaturesC.at(-1) as number;
+  if (!(limits.shortC >= limits.longC && limits.longC >= limits.foreverC)) {
+    throw new Error("limits: a longer time must not allow a hotter conductor");
+  }
+  if (!(limits.longS >= limits.shortS && limits.shortS > 0)) throw new Error("limits: times");
+  if (!(ceilingC > limits.shortC)) {
+    throw new Error(`the loss table ends at ${ceilingC} °C, within the limits`);
+  }
+  if (!(ratingA > 0 && largestFaultA > 0 && toleranceK > 0)) {
+    throw new Error("rating, largest fault and tolerance must be above nil");
+  }
+}
