@@ -1,0 +1,110 @@
+import type { CompiledNetwork } from "./compileNetwork.ts";
+import { evaluateSlot } from "./lawSlots.ts";
+import { addLeaks, forgetLinearPart } from "./linearPart.ts";
+import { type KirchhoffCheck, measureKirchhoff } from "./measureKirchhoff.ts";
+import { applyShorts, shortColumns } from "./shortColumns.ts";
+import type { Short } from "./solution.ts";
+import { backward, eliminate } from "./starMesh.ts";
+
+/** A step is long enough when the slope of the content along it has fallen to this share of its first value. */
+const ENOUGH_RATIO = 0.5;
+const LINE_SEARCH_COUNT = 60;
+
+export interface Descent extends KirchhoffCheck {
+  readonly stepCount: number;
+}
+
+/**
+ * Newton with an exact-enough line search, from the volts in work.positionV. Every law rises, so the node volts minimise the
+ * convex content Φ = Σ ∫ i dv, whose gradient is the current left over at each node; the slope of Φ along a step rises
+ * steadily, so its zero can be bracketed and no step can run away. Also serves as iterative refinement.
+ * (Content: Millar 1951, Philosophical Magazine 42, *memory*.)
+ */
+export function descendContent(
+  compiled: CompiledNetwork,
+  shorts: readonly Short[],
+  most: number,
+): Descent {
+  let check = measureKirchhoff(compiled, shorts);
+  let stepCount = 0;
+  const n = compiled.pattern.unknownCount;
+  const step = new Float64Array(n + 1);
+  const from = new Float64Array(n + 1);
+  while (!check.accepted && stepCount < most && Number.isFinite(check.residualA)) {
+    stepCount++;
+    newtonDirection(compiled, shorts, step);
+    from.set(compiled.work.positionV);
+    check = walk(compiled, shorts, from, step);
+  }
+  return { ...check, stepCount };
+}
+
+/** Solves G · step = −leftover with the slopes at the present volts. */
+function newtonDirection(
+  compiled: CompiledNetwork,
+  shorts: readonly Short[],
+  step: Float64Array,
+): void {
+  const { work, pattern, entry, slotOfBranch, branchOfSlot, positionA, positionB } = compiled;
+  const n = pattern.unknownCount;
+  const { value } = work.mesh;
+  forgetLinearPart(compiled);
+  value.fill(0);
+  addLeaks(compiled, 1 / compiled.network.leakOhm);
+  for (let s = 0; s < branchOfSlot.length; s++) {
+    const k = branchOfSlot[s]!;
+    evaluateSlot(work.slots, s, work.positionV[positionA[k]!]! - work.positionV[positionB[k]!]!);
+  }
+  for (let k = 0; k < entry.length; k++) {
+    const slot = slotOfBranch[k]!;
+    if (entry[k]! < 0) continue;
+    value[entry[k]!] = value[entry[k]!]! + (slot < 0 ? work.linearS[k]! : work.slots.slopeS[slot]!);
+  }
+  for (let j = 0; j < n; j++) work.injectedA[j] = -work.leftoverA[j]!;
+  work.injectedA[n] = 0;
+  eliminate(work.mesh, 0, n, work.injectedA);
+  if (shorts.length > 0) applyShorts(compiled, shortColumns(compiled, shorts, 0), 0);
+  backward(work.mesh, 0, n, work.injectedA, step);
+  step[n] = 0;
+}
+
+/** Moves along the step until the content has stopped falling (or nearly), and measures there. */
+function walk(
+  compiled: CompiledNetwork,
+  shorts: readonly Short[],
+  from: Float64Array,
+  step: Float64Array,
+): KirchhoffCheck {
+  const first = slopeAlong(compiled, step);
+  let low = 0;
+  let high = 1;
+  let t = 1;
+  for (let k = 0; ; k++) {
+    moveTo(compiled, from, step, t);
+    const check = measureKirchhoff(compiled, shorts);
+    const slope = slopeAlong(compiled, step);
+    const enough = Math.abs(slope) <= ENOUGH_RATIO * Math.abs(first) || (t === 1 && slope <= 0);
+    if (check.accepted || enough || k === LINE_SEARCH_COUNT) return check;
+    if (slope < 0) low = t;
+    else high = t;
+    t = (low + high) / 2;
+  }
+}
+
+/** dΦ/dt = Σ leftover · step. */
+function slopeAlong(compiled: CompiledNetwork, step: Float64Array): number {
+  const { leftoverA } = compiled.work;
+  let sum = 0;
+  for (let j = 0; j + 1 < step.length; j++) sum += leftoverA[j]! * step[j]!;
+  return sum;
+}
+
+function moveTo(
+  compiled: CompiledNetwork,
+  from: Float64Array,
+  step: Float64Array,
+  t: number,
+): void {
+  const { positionV } = compiled.work;
+  for (let j = 0; j < step.length; j++) positionV[j] = from[j]! + t * step[j]!;
+}

@@ -1,0 +1,148 @@
+import { applyOverrides, type CompiledNetwork, overrideLaw } from "./compileNetwork.ts";
+import type { RelayRule } from "./network.ts";
+import { startLines } from "./newtonSteps.ts";
+import type { Solution, SolveOptions, SolveStatus } from "./solution.ts";
+import { fitted, readSolution, solveAsSet } from "./solveNetwork.ts";
+
+/** Rounds before a chain of relays is given up as unsettled. */
+const MOST_ROUNDS = 64;
+
+export interface RelayOptions extends SolveOptions {
+  /** Default 64. */
+  readonly maxRoundCount?: number;
+}
+
+/** How the relays came to rest, or did not. */
+export interface RelayStatus extends SolveStatus {
+  /** Position of each relay in the last network solved, in the order of the rules. */
+  readonly pulled: readonly boolean[];
+  /** True when every coil agrees with its contacts. */
+  readonly settled: boolean;
+  /** Ids, sorted, of relays that pull and drop for ever; empty when settled. */
+  readonly buzzing: readonly string[];
+  /** Networks solved. */
+  readonly roundCount: number;
+}
+
+/** A relay position with the network solved in it. */
+export interface RelaySettlement extends RelayStatus {
+  readonly solution: Solution;
+  /** |v| across each coil, V, in the order of the rules. */
+  readonly coilV: Float64Array;
+}
+
+/** The same state reached from both ends. */
+export interface BothSettlements {
+  /** From every relay released, except those marked `held`. */
+  readonly fromReleased: RelaySettlement;
+  /** From every relay pulled. */
+  readonly fromPulled: RelaySettlement;
+  /** True when the two rest in different positions: the answer depends on what was pressed first. */
+  readonly differ: boolean;
+}
+
+/** Settles a state twice, from all released (and held) and from all pulled. */
+export function settleRelays(
+  compiled: CompiledNetwork,
+  relays: readonly RelayRule[],
+  options: RelayOptions = {},
+): BothSettlements {
+  const held = relays.map((relay) => relay.held);
+  const fromReleased = settleFrom(compiled, relays, held, options);
+  const all = relays.map(() => true);
+  const fromPulled = settleFrom(compiled, relays, all, options);
+  const differ =
+    fromReleased.settled !== fromPulled.settled ||
+    fromReleased.pulled.some((pulled, k) => pulled !== fromPulled.pulled[k]);
+  return { fromReleased, fromPulled, differ };
+}
+
+/** Settles a state from given relay positions. */
+export function settleFrom(
+  compiled: CompiledNetwork,
+  relays: readonly RelayRule[],
+  start: readonly boolean[],
+  options: RelayOptions = {},
+): RelaySettlement {
+  const fitting = fitted(compiled, options);
+  const status = settleInPlace(fitting.compiled, relays, start, fitting.options);
+  const solution = readSolution(fitting.compiled, status, options.shorts ?? []);
+  const coilV = Float64Array.from(relays, ({ coilA, coilB }) =>
+    Math.abs(solution.nodeV[coilA]! - solution.nodeV[coilB]!),
+  );
+  return { ...status, solution, coilV };
+}
+
+/**
+ * Solve, move every relay its coil tells to move, solve again, until none moves. A set of positions met before means the relays
+ * chase each other: buzzing. Leaves the last network in the workspace, as `solveInPlace` does.
+ */
+export function settleInPlace(
+  compiled: CompiledNetwork,
+  relays: readonly RelayRule[],
+  start: readonly boolean[],
+  options: RelayOptions = {},
+): RelayStatus {
+  applyOverrides(compiled, options.overrides ?? []);
+  startLines(compiled, options.initialV ?? null);
+  const most = options.maxRoundCount ?? MOST_ROUNDS;
+  const met: (readonly boolean[])[] = [];
+  let pulled = start;
+  let iterationCount = 0;
+  for (;;) {
+    setContacts(compiled, relays, pulled);
+    const status = solveAsSet(compiled, options);
+    iterationCount += status.iterationCount;
+    met.push(pulled);
+    const end = { ...status, iterationCount, pulled, roundCount: met.length };
+    const next = nextPositions(compiled, relays, pulled);
+    if (same(next, pulled)) return { ...end, settled: true, buzzing: [] };
+    const since = met.findIndex((earlier) => same(earlier, next));
+    if (since >= 0) return { ...end, settled: false, buzzing: movers(relays, met.slice(since)) };
+    if (!status.converged || met.length >= most) return { ...end, settled: false, buzzing: [] };
+    pulled = next;
+  }
+}
+
+function setContacts(
+  compiled: CompiledNetwork,
+  relays: readonly RelayRule[],
+  pulled: readonly boolean[],
+): void {
+  relays.forEach((relay, k) => {
+    const closed = { kind: "ohm", ohm: relay.closedOhm } as const;
+    const open = { kind: "ohm", ohm: relay.openOhm } as const;
+    for (const branch of relay.closedWhenPulled) {
+      overrideLaw(compiled, branch, pulled[k] ? closed : open);
+    }
+    for (const branch of relay.closedWhenReleased) {
+      overrideLaw(compiled, branch, pulled[k] ? open : closed);
+    }
+  });
+}
+
+function nextPositions(
+  compiled: CompiledNetwork,
+  relays: readonly RelayRule[],
+  pulled: readonly boolean[],
+): readonly boolean[] {
+  const { positionOfNode } = compiled.pattern;
+  const { positionV } = compiled.work;
+  return relays.map(({ coilA, coilB, pullInV, dropOutV }, k) => {
+    const v = Math.abs(positionV[positionOfNode[coilA]!]! - positionV[positionOfNode[coilB]!]!);
+    if (v >= pullInV) return true;
+    return v <= dropOutV ? false : pulled[k]!;
+  });
+}
+
+function same(one: readonly boolean[], other: readonly boolean[]): boolean {
+  for (let k = 0; k < one.length; k++) if (one[k] !== other[k]) return false;
+  return true;
+}
+
+function movers(relays: readonly RelayRule[], cycle: readonly (readonly boolean[])[]): string[] {
+  return relays
+    .filter((_, k) => cycle.some((positions) => positions[k] !== cycle[0]![k]))
+    .map((relay) => relay.id)
+    .sort();
+}

@@ -1,0 +1,93 @@
+import {
+  applyOverrides,
+  type CompiledNetwork,
+  compileNetwork,
+  isLinear,
+} from "./compileNetwork.ts";
+import { descendContent } from "./descendContent.ts";
+import { reduceLinearPart } from "./linearPart.ts";
+import { measureKirchhoff } from "./measureKirchhoff.ts";
+import type { Network } from "./network.ts";
+import { newtonSteps, startLines } from "./newtonSteps.ts";
+import { NO_SHORTS, shortColumns } from "./shortColumns.ts";
+import type { Short, Solution, SolveOptions, SolveStatus } from "./solution.ts";
+
+const MOST_ITERATIONS = 200;
+/** Plain Newton steps before the safeguarded descent takes over. */
+const MOST_PLAIN_ITERATIONS = 30;
+
+/**
+ * Node volts and branch currents of a network in one state: Kirchhoff's current law at every node, Σ i(v) = 0, by Newton.
+ * Never silent: `converged` is false when the acceptance test was not met, and the numbers are then only the last attempt.
+ */
+export function solveNetwork(compiled: CompiledNetwork, options: SolveOptions = {}): Solution {
+  const fitting = fitted(compiled, options);
+  const status = solveInPlace(fitting.compiled, fitting.options);
+  return readSolution(fitting.compiled, status, options.shorts ?? []);
+}
+
+/**
+ * As `solveNetwork`, but leaves the result in the workspace (`work.positionV`, `work.branchA`) and allocates next to nothing:
+ * for callers that solve hundreds of thousands of states. A nonlinear law may not override a branch compiled linear.
+ */
+export function solveInPlace(compiled: CompiledNetwork, options: SolveOptions = {}): SolveStatus {
+  applyOverrides(compiled, options.overrides ?? []);
+  startLines(compiled, options.initialV ?? null);
+  return solveAsSet(compiled, options);
+}
+
+/** Solves with the overrides and lines that stand in the workspace. */
+export function solveAsSet(compiled: CompiledNetwork, options: SolveOptions): SolveStatus {
+  const shorts = options.shorts ?? [];
+  const most = options.maxIterationCount ?? MOST_ITERATIONS;
+  reduceLinearPart(compiled);
+  const columns =
+    shorts.length === 0 ? NO_SHORTS : shortColumns(compiled, shorts, compiled.pattern.splitColumn);
+  const plainCount = newtonSteps(compiled, columns, Math.min(most, MOST_PLAIN_ITERATIONS));
+  const check = measureKirchhoff(compiled, shorts);
+  if (check.accepted) {
+    return { converged: true, iterationCount: plainCount, kclResidualA: check.residualA };
+  }
+  const descent = descendContent(compiled, shorts, most - plainCount);
+  return {
+    converged: descent.accepted,
+    iterationCount: plainCount + descent.stepCount,
+    kclResidualA: descent.residualA,
+  };
+}
+
+/** Copies the result of the last in-place solve out of the workspace. */
+export function readSolution(
+  compiled: CompiledNetwork,
+  status: SolveStatus,
+  shorts: readonly Short[],
+): Solution {
+  const { network, pattern, work, slotOfBranch } = compiled;
+  const nodeV = new Float64Array(network.nodeCount);
+  for (let j = 0; j < pattern.unknownCount; j++) {
+    nodeV[pattern.nodeAtPosition[j]!] = work.positionV[j]!;
+  }
+  const branchSlopeS = Float64Array.from(work.linearS, (linearS, k) =>
+    slotOfBranch[k]! < 0 ? linearS : work.slots.slopeS[slotOfBranch[k]!]!,
+  );
+  const shortA = Float64Array.from(shorts, ({ a, b, ohm }) => (nodeV[a]! - nodeV[b]!) / ohm);
+  return { ...status, nodeV, branchA: work.branchA.slice(), branchSlopeS, shortA, shorts };
+}
+
+/** Compiles anew when an override puts a nonlinear law where the pattern expects a linear one: slower, never wrong. */
+export function fitted(
+  compiled: CompiledNetwork,
+  options: SolveOptions,
+): { readonly compiled: CompiledNetwork; readonly options: SolveOptions } {
+  const { network, slotOfBranch } = compiled;
+  const odd = (options.overrides ?? []).filter(
+    ({ branchIndex, law }) => !isLinear(law) && slotOfBranch[branchIndex]! < 0,
+  );
+  if (odd.length === 0) return { compiled, options };
+  const laws = new Map(odd.map(({ branchIndex, law }) => [branchIndex, law]));
+  const changed: Network = {
+    ...network,
+    branches: network.branches.map((branch, k) => ({ ...branch, law: laws.get(k) ?? branch.law })),
+  };
+  return { compiled: compileNetwork(changed), options };
+}
