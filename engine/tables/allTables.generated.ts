@@ -8,11 +8,19 @@ import { batteryRules, batteryRulesUnits } from "./batteryRules.generated.ts";
 import { boatAmpacity, boatAmpacityUnits } from "./boatAmpacity.generated.ts";
 import { boatEngineSpaceFactors, boatEngineSpaceFactorsUnits } from "./boatEngineSpaceFactors.generated.ts";
 import { buildingAmpacity, buildingAmpacityUnits } from "./buildingAmpacity.generated.ts";
+import { bulletRanges, bulletRangesUnits } from "./bulletRanges.generated.ts";
 import { bundleFactors, bundleFactorsUnits } from "./bundleFactors.generated.ts";
+import { colourSchemes, colourSchemesUnits } from "./colourSchemes.generated.ts";
+import { colours, coloursUnits } from "./colours.generated.ts";
+import { connectorClasses, connectorClassesUnits } from "./connectorClasses.generated.ts";
 import { contactRules, contactRulesUnits } from "./contactRules.generated.ts";
 import { contacts, contactsUnits } from "./contacts.generated.ts";
 import { copper, copperUnits } from "./copper.generated.ts";
+import { crimpPull, crimpPullUnits } from "./crimpPull.generated.ts";
+import { crimpRules, crimpRulesUnits } from "./crimpRules.generated.ts";
+import { cutAllowances, cutAllowancesUnits } from "./cutAllowances.generated.ts";
 import { designAmbients, designAmbientsUnits } from "./designAmbients.generated.ts";
+import { elementRules, elementRulesUnits } from "./elementRules.generated.ts";
 import { flashers, flashersUnits } from "./flashers.generated.ts";
 import { fuseHolders, fuseHoldersUnits } from "./fuseHolders.generated.ts";
 import { fuseMarkingConversion, fuseMarkingConversionUnits } from "./fuseMarkingConversion.generated.ts";
@@ -34,14 +42,28 @@ import { lampLaws, lampLawsUnits } from "./lampLaws.generated.ts";
 import { lampLife, lampLifeUnits } from "./lampLife.generated.ts";
 import { lamps, lampsUnits } from "./lamps.generated.ts";
 import { loads, loadsUnits } from "./loads.generated.ts";
+import { loomRules, loomRulesUnits } from "./loomRules.generated.ts";
 import { motorsportRatings, motorsportRatingsUnits } from "./motorsportRatings.generated.ts";
+import { nusseltBands, nusseltBandsUnits } from "./nusseltBands.generated.ts";
+import { preInsulated, preInsulatedUnits } from "./preInsulated.generated.ts";
 import { protectionRules, protectionRulesUnits } from "./protectionRules.generated.ts";
 import { publishedDropLimits, publishedDropLimitsUnits } from "./publishedDropLimits.generated.ts";
 import { regulators, regulatorsUnits } from "./regulators.generated.ts";
+import { relayDefaults, relayDefaultsUnits } from "./relayDefaults.generated.ts";
+import { relayPins, relayPinsUnits } from "./relayPins.generated.ts";
+import { ringBarrels, ringBarrelsUnits } from "./ringBarrels.generated.ts";
+import { routeRules, routeRulesUnits } from "./routeRules.generated.ts";
+import { sealRanges, sealRangesUnits } from "./sealRanges.generated.ts";
+import { sizeRules, sizeRulesUnits } from "./sizeRules.generated.ts";
 import { sleeveDerating, sleeveDeratingUnits } from "./sleeveDerating.generated.ts";
+import { studs, studsUnits } from "./studs.generated.ts";
 import { swgGauges, swgGaugesUnits } from "./swgGauges.generated.ts";
 import { switchDerating, switchDeratingUnits } from "./switchDerating.generated.ts";
 import { tempClasses, tempClassesUnits } from "./tempClasses.generated.ts";
+import { terminalCurrents, terminalCurrentsUnits } from "./terminalCurrents.generated.ts";
+import { terminalNumbers, terminalNumbersUnits } from "./terminalNumbers.generated.ts";
+import { terminals, terminalsUnits } from "./terminals.generated.ts";
+import { tests, testsUnits } from "./tests.generated.ts";
 import { voltDropLimits, voltDropLimitsUnits } from "./voltDropLimits.generated.ts";
 import { wires, wiresUnits } from "./wires.generated.ts";
 
@@ -55,11 +77,19 @@ export const allTables = {
   boatAmpacity: { rows: boatAmpacity, units: boatAmpacityUnits },
   boatEngineSpaceFactors: { rows: boatEngineSpaceFactors, units: boatEngineSpaceFactorsUnits },
   buildingAmpacity: { rows: buildingAmpacity, units: buildingAmpacityUnits },
+  bulletRanges: { rows: bulletRanges, units: bulletRangesUnits },
   bundleFactors: { rows: bundleFactors, units: bundleFactorsUnits },
+  colourSchemes: { rows: colourSchemes, units: colourSchemesUnits },
+  colours: { rows: colours, units: coloursUnits },
+  connectorClasses: { rows: connectorClasses, units: connectorClassesUnits },
   contactRules: { rows: contactRules, units: contactRulesUnits },
   contacts: { rows: contacts, units: contactsUnits },
   copper: { rows: copper, units: copperUnits },
+  crimpPull: { rows: crimpPull, units: crimpPullUnits },
+  crimpRules: { rows: crimpRules, units: crimpRulesUnits },
+  cutAllowances: { rows: cutAllowances, units: cutAllowancesUnits },
   designAmbients: { rows: designAmbients, units: designAmbientsUnits },
+  elementRules: { rows: elementRules, units: elementRulesUnits },
   flashers: { rows: flashers, units: flashersUnits },
   fuseHolders: { rows: fuseHolders, units: fuseHoldersUnits },
   fuseMarkingConversion: { rows: fuseMarkingConversion, units: fuseMarkingConversionUnits },
@@ -81,14 +111,28 @@ export const allTables = {
   lampLife: { rows: lampLife, units: lampLifeUnits },
   lamps: { rows: lamps, units: lampsUnits },
   loads: { rows: loads, units: loadsUnits },
+  loomRules: { rows: loomRules, units: loomRulesUnits },
   motorsportRatings: { rows: motorsportRatings, units: motorsportRatingsUnits },
+  nusseltBands: { rows: nusseltBands, units: nusseltBandsUnits },
+  preInsulated: { rows: preInsulated, units: preInsulatedUnits },
   protectionRules: { rows: protectionRules, units: protectionRulesUnits },
   publishedDropLimits: { rows: publishedDropLimits, units: publishedDropLimitsUnits },
   regulators: { rows: regulators, units: regulatorsUnits },
+  relayDefaults: { rows: relayDefaults, units: relayDefaultsUnits },
+  relayPins: { rows: relayPins, units: relayPinsUnits },
+  ringBarrels: { rows: ringBarrels, units: ringBarrelsUnits },
+  routeRules: { rows: routeRules, units: routeRulesUnits },
+  sealRanges: { rows: sealRanges, units: sealRangesUnits },
+  sizeRules: { rows: sizeRules, units: sizeRulesUnits },
   sleeveDerating: { rows: sleeveDerating, units: sleeveDeratingUnits },
+  studs: { rows: studs, units: studsUnits },
   swgGauges: { rows: swgGauges, units: swgGaugesUnits },
   switchDerating: { rows: switchDerating, units: switchDeratingUnits },
   tempClasses: { rows: tempClasses, units: tempClassesUnits },
+  terminalCurrents: { rows: terminalCurrents, units: terminalCurrentsUnits },
+  terminalNumbers: { rows: terminalNumbers, units: terminalNumbersUnits },
+  terminals: { rows: terminals, units: terminalsUnits },
+  tests: { rows: tests, units: testsUnits },
   voltDropLimits: { rows: voltDropLimits, units: voltDropLimitsUnits },
   wires: { rows: wires, units: wiresUnits },
 } as const;
@@ -102,11 +146,19 @@ export { batteryRules, type BatteryRulesRow } from "./batteryRules.generated.ts"
 export { boatAmpacity, type BoatAmpacityRow } from "./boatAmpacity.generated.ts";
 export { boatEngineSpaceFactors, type BoatEngineSpaceFactorsRow } from "./boatEngineSpaceFactors.generated.ts";
 export { buildingAmpacity, type BuildingAmpacityRow } from "./buildingAmpacity.generated.ts";
+export { bulletRanges, type BulletRangesRow } from "./bulletRanges.generated.ts";
 export { bundleFactors, type BundleFactorsRow } from "./bundleFactors.generated.ts";
+export { colourSchemes, type ColourSchemesRow } from "./colourSchemes.generated.ts";
+export { colours, type ColoursRow } from "./colours.generated.ts";
+export { connectorClasses, type ConnectorClassesRow } from "./connectorClasses.generated.ts";
 export { contactRules, type ContactRulesRow } from "./contactRules.generated.ts";
 export { contacts, type ContactsRow } from "./contacts.generated.ts";
 export { copper, type CopperRow } from "./copper.generated.ts";
+export { crimpPull, type CrimpPullRow } from "./crimpPull.generated.ts";
+export { crimpRules, type CrimpRulesRow } from "./crimpRules.generated.ts";
+export { cutAllowances, type CutAllowancesRow } from "./cutAllowances.generated.ts";
 export { designAmbients, type DesignAmbientsRow } from "./designAmbients.generated.ts";
+export { elementRules, type ElementRulesRow } from "./elementRules.generated.ts";
 export { flashers, type FlashersRow } from "./flashers.generated.ts";
 export { fuseHolders, type FuseHoldersRow } from "./fuseHolders.generated.ts";
 export { fuseMarkingConversion, type FuseMarkingConversionRow } from "./fuseMarkingConversion.generated.ts";
@@ -128,13 +180,27 @@ export { lampLaws, type LampLawsRow } from "./lampLaws.generated.ts";
 export { lampLife, type LampLifeRow } from "./lampLife.generated.ts";
 export { lamps, type LampsRow } from "./lamps.generated.ts";
 export { loads, type LoadsRow } from "./loads.generated.ts";
+export { loomRules, type LoomRulesRow } from "./loomRules.generated.ts";
 export { motorsportRatings, type MotorsportRatingsRow } from "./motorsportRatings.generated.ts";
+export { nusseltBands, type NusseltBandsRow } from "./nusseltBands.generated.ts";
+export { preInsulated, type PreInsulatedRow } from "./preInsulated.generated.ts";
 export { protectionRules, type ProtectionRulesRow } from "./protectionRules.generated.ts";
 export { publishedDropLimits, type PublishedDropLimitsRow } from "./publishedDropLimits.generated.ts";
 export { regulators, type RegulatorsRow } from "./regulators.generated.ts";
+export { relayDefaults, type RelayDefaultsRow } from "./relayDefaults.generated.ts";
+export { relayPins, type RelayPinsRow } from "./relayPins.generated.ts";
+export { ringBarrels, type RingBarrelsRow } from "./ringBarrels.generated.ts";
+export { routeRules, type RouteRulesRow } from "./routeRules.generated.ts";
+export { sealRanges, type SealRangesRow } from "./sealRanges.generated.ts";
+export { sizeRules, type SizeRulesRow } from "./sizeRules.generated.ts";
 export { sleeveDerating, type SleeveDeratingRow } from "./sleeveDerating.generated.ts";
+export { studs, type StudsRow } from "./studs.generated.ts";
 export { swgGauges, type SwgGaugesRow } from "./swgGauges.generated.ts";
 export { switchDerating, type SwitchDeratingRow } from "./switchDerating.generated.ts";
 export { tempClasses, type TempClassesRow } from "./tempClasses.generated.ts";
+export { terminalCurrents, type TerminalCurrentsRow } from "./terminalCurrents.generated.ts";
+export { terminalNumbers, type TerminalNumbersRow } from "./terminalNumbers.generated.ts";
+export { terminals, type TerminalsRow } from "./terminals.generated.ts";
+export { tests, type TestsRow } from "./tests.generated.ts";
 export { voltDropLimits, type VoltDropLimitsRow } from "./voltDropLimits.generated.ts";
 export { wires, type WiresRow } from "./wires.generated.ts";
