@@ -17,23 +17,36 @@ export interface WayFinder {
 export function wayFinder(graph: LoomGraph): WayFinder {
   const touching = edgesByVertex(graph);
   const trees = new Map<number, readonly (number | null)[]>();
-  const hasLoops = graph.edges.length > graph.vertexCount - componentCount(graph, touching);
+  const bridges = new Map<number, boolean>();
+  const isBridge = (edge: number): boolean => {
+    const known = bridges.get(edge) ?? !joinedWithout(graph, touching, edge);
+    bridges.set(edge, known);
+    return known;
+  };
   const treeFrom = (from: number): readonly (number | null)[] => {
     const known = trees.get(from) ?? shortestTree(graph, touching, { from, without: null });
     trees.set(from, known);
     return known;
   };
   const way = (from: number, to: number): Way | null => walkBack(graph, treeFrom(from), from, to);
-  const otherWay = (from: number, to: number): Way | null => {
-    const best = way(from, to);
-    if (!hasLoops || best === null) return null;
+  const others = new Map<string, Way | null>();
+  const findOther = (from: number, to: number): Way | null => {
     let other: Way | null = null;
-    for (const { edge } of best) {
+    for (const { edge } of way(from, to) ?? []) {
+      if (isBridge(edge)) continue;
       const tree = shortestTree(graph, touching, { from, without: edge });
       const found = walkBack(graph, tree, from, to);
       if (found === null) continue;
       if (other === null || costMm(graph, found) < costMm(graph, other)) other = found;
     }
+    return other;
+  };
+  const otherWay = (from: number, to: number): Way | null => {
+    const key = `${from} ${to}`;
+    const known = others.get(key);
+    if (known !== undefined) return known;
+    const other = findOther(from, to);
+    others.set(key, other);
     return other;
   };
   return { way, otherWay };
@@ -58,25 +71,25 @@ const otherEnd = (graph: LoomGraph, edge: number, vertex: number): number => {
   return a === vertex ? b : a;
 };
 
-function componentCount(graph: LoomGraph, touching: readonly (readonly number[])[]): number {
-  const seen = new Set<number>();
-  let count = 0;
-  for (let start = 0; start < graph.vertexCount; start++) {
-    if (seen.has(start)) continue;
-    count++;
-    const open = [start];
-    seen.add(start);
-    for (let vertex = open.pop(); vertex !== undefined; vertex = open.pop()) {
-      for (const edge of touching[vertex] ?? []) {
-        const next = otherEnd(graph, edge, vertex);
-        if (!seen.has(next)) {
-          seen.add(next);
-          open.push(next);
-        }
-      }
+/** True where the two ends of an edge still hang together without it. */
+function joinedWithout(
+  graph: LoomGraph,
+  touching: readonly (readonly number[])[],
+  without: number,
+): boolean {
+  const { a, b } = graph.edges[without]!;
+  const seen = new Set([a]);
+  const open = [a];
+  for (let vertex = open.pop(); vertex !== undefined; vertex = open.pop()) {
+    if (vertex === b) return true;
+    for (const edge of touching[vertex] ?? []) {
+      const next = otherEnd(graph, edge, vertex);
+      if (edge === without || seen.has(next)) continue;
+      seen.add(next);
+      open.push(next);
     }
   }
-  return count;
+  return false;
 }
 
 /** For every vertex the last edge of its shortest way from `from`; null where none leads there. */
