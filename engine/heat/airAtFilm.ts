@@ -4,7 +4,8 @@ import { ZERO_CELSIUS_K } from "./physicalConstants.ts";
 export interface AirAtFilm {
   readonly viscosityPaS: number;
   readonly conductivityWPerMK: number;
-  readonly densityKgPerM3: number;
+  /** ν = µ / ρ. */
+  readonly kinematicM2PerS: number;
   readonly prandtlRatio: number;
 }
 
@@ -17,14 +18,14 @@ export interface AirAtFilm {
 export function airAtFilm(air: AirModel, filmC: number): AirAtFilm {
   const kelvin = filmC + ZERO_CELSIUS_K;
   const power = kelvin * Math.sqrt(kelvin);
-  const viscosityPaS = (air.viscosityPaSPerK05 * power) / (kelvin + air.viscosityOffsetK);
+  const viscosityPaS = (air.viscosityPaSPerRootK * power) / (kelvin + air.viscosityOffsetK);
   const conductivityWPerMK =
-    (air.conductivityWPerMK15 * power) /
+    (air.conductivityWPerMPerKRootK * power) /
     (kelvin + air.conductivityOffsetK * 10 ** (-air.conductivityDecayK / kelvin));
   return {
     viscosityPaS,
     conductivityWPerMK,
-    densityKgPerM3: air.pressurePa / (air.gasConstantJPerKgK * kelvin),
+    kinematicM2PerS: (viscosityPaS * air.gasConstantJPerKgK * kelvin) / air.pressurePa,
     prandtlRatio: (air.heatCapacityJPerKgK * viscosityPaS) / conductivityWPerMK,
   };
 }

@@ -44,7 +44,7 @@ export function bundleConductorTemperaturesC(bundle: LoadedBundle): BundleTemper
   const surplusAt = (surfaceC: number): number =>
     surfaceLoss(surfacePath, surfaceC).totalWPerM - heat.baseWPerM - heat.slopeWPerMK * surfaceC;
   if (surplusAt(bundle.ceilingC) < 0) return { ok: false, reason: "above-ceiling" };
-  const surfaceC = risingRoot(surplusAt, { low: bundle.ambientC, high: bundle.ceilingC });
+  const surfaceC = risingRoot(surplusAt, { min: bundle.ambientC, max: bundle.ceilingC });
   const totalHeatWPerM = heat.baseWPerM + heat.slopeWPerMK * surfaceC;
   const heatsWPerM = heat.wires.map(
     (wire) =>

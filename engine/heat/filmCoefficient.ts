@@ -22,7 +22,7 @@ export interface Film {
 /**
  * Film coefficient of a horizontal cylinder in still air.
  *
- *   Ra = g · |Ts − Ta| · D³ · ρ² · Pr / (Tf · µ²),   h = Nu · k / D,   air at Tf = (Ts + Ta) / 2
+ *   Ra = g · |Ts − Ta| · D³ · Pr / (Tf · ν²),   h = Nu · k / D,   air at Tf = (Ts + Ta) / 2
  *
  * @param film         diameter mm (> 0), temperatures °C, air coefficients.
  * @param morganBands  when given, Morgan's power law; otherwise Churchill and Chu's equation.
@@ -32,11 +32,8 @@ export function filmCoefficient(film: FilmProblem, morganBands?: readonly Nussel
   const air = airAtFilm(film.air, filmC);
   const diameterM = film.diameterMm / 1000;
   const grashofRatio =
-    (STANDARD_GRAVITY_M_PER_S2 *
-      Math.abs(film.surfaceC - film.ambientC) *
-      diameterM ** 3 *
-      air.densityKgPerM3 ** 2) /
-    ((filmC + ZERO_CELSIUS_K) * air.viscosityPaS ** 2);
+    (STANDARD_GRAVITY_M_PER_S2 * Math.abs(film.surfaceC - film.ambientC) * diameterM ** 3) /
+    ((filmC + ZERO_CELSIUS_K) * air.kinematicM2PerS ** 2);
   const rayleighRatio = grashofRatio * air.prandtlRatio;
   const nusseltRatio = morganBands
     ? nusseltMorgan(rayleighRatio, morganBands)

@@ -1,7 +1,7 @@
 /** One gate of a fuse's published time-current band. */
 export interface FusePoint {
   /** Current, % of rating. */
-  readonly percent: number;
+  readonly loadPercent: number;
   /** Shortest time it may open in, s; "never": it must carry this for good; null: nothing stated here. */
   readonly minS: number | "never" | null;
   /** Longest time it may take, s; null: nothing stated here. */
@@ -16,7 +16,7 @@ export interface FusePoint {
 export type FuseReading = "interpolated" | "staircase";
 
 export interface FuseBand {
-  /** Gates in rising order of percent. */
+  /** Gates in rising order of current. */
   readonly points: readonly FusePoint[];
   readonly reading: FuseReading;
 }
@@ -29,7 +29,7 @@ export interface OpeningTime {
 }
 
 export interface FuseGate {
-  readonly percent: number;
+  readonly loadPercent: number;
   readonly timeS: number;
 }
 
@@ -47,50 +47,53 @@ export function fuseOpeningTimeS(
   fuse: FuseBand & { readonly ratingA: number; readonly currentA: number },
 ): OpeningTime {
   assertBand(fuse.points);
-  const percent = (100 * fuse.currentA) / fuse.ratingA;
+  const loadPercent = (100 * fuse.currentA) / fuse.ratingA;
   return {
-    minS: shortestS(fuse, percent),
-    maxS: longestOpeningS(fuse, percent),
+    minS: shortestS(fuse, loadPercent),
+    maxS: longestOpeningS(fuse, loadPercent),
   };
 }
 
 /** Gates that state a longest time, in rising order of current. */
 export function longestGates(points: readonly FusePoint[]): readonly FuseGate[] {
-  return points.flatMap(({ percent, maxS }) => (maxS === null ? [] : [{ percent, timeS: maxS }]));
+  return points.flatMap(({ loadPercent, maxS }) =>
+    maxS === null ? [] : [{ loadPercent, timeS: maxS }],
+  );
 }
 
 /** Longest opening time at a current in % of rating, s; null where opening is not guaranteed. */
-export function longestOpeningS({ points, reading }: FuseBand, percent: number): number | null {
+export function longestOpeningS({ points, reading }: FuseBand, loadPercent: number): number | null {
   const gates = longestGates(points);
-  const below = gates.filter((gate) => gate.percent <= percent).at(-1);
+  const below = gates.filter((gate) => gate.loadPercent <= loadPercent).at(-1);
   if (below === undefined) return null;
   if (reading === "staircase") return below.timeS;
-  return onLogPaper(below, gates[gates.indexOf(below) + 1], percent);
+  return onLogPaper(below, gates[gates.indexOf(below) + 1], loadPercent);
 }
 
-function shortestS({ points, reading }: FuseBand, percent: number): number | null {
+function shortestS({ points, reading }: FuseBand, loadPercent: number): number | null {
   const stated = points.filter((point) => point.minS !== null);
   const first = stated[0];
   if (first === undefined) return 0;
-  if (percent < first.percent) return null;
+  if (loadPercent < first.loadPercent) return null;
   const never = stated.filter((point) => point.minS === "never").at(-1);
-  if (never !== undefined && percent <= never.percent) return null;
-  const gates = stated.flatMap(({ percent: at, minS }) =>
-    typeof minS === "number" ? [{ percent: at, timeS: minS }] : [],
+  if (never !== undefined && loadPercent <= never.loadPercent) return null;
+  const gates = stated.flatMap(({ loadPercent: at, minS }) =>
+    typeof minS === "number" ? [{ loadPercent: at, timeS: minS }] : [],
   );
-  const below = gates.filter((gate) => gate.percent <= percent).at(-1);
-  const above = gates.find((gate) => gate.percent >= percent);
+  const below = gates.filter((gate) => gate.loadPercent <= loadPercent).at(-1);
+  const above = gates.find((gate) => gate.loadPercent >= loadPercent);
   if (reading === "staircase" || below === undefined) return above?.timeS ?? 0;
   // The band goes on without a shortest time: none is promised there.
-  if (above === undefined && points.at(-1)?.percent !== below.percent) return 0;
-  return onLogPaper(below, above === below ? undefined : above, percent);
+  if (above === undefined && points.at(-1)?.loadPercent !== below.loadPercent) return 0;
+  return onLogPaper(below, above === below ? undefined : above, loadPercent);
 }
 
 /** On a straight line through two gates on log-log paper; beyond the last one, I²t stays the same. */
-function onLogPaper(below: FuseGate, above: FuseGate | undefined, percent: number): number {
-  const over = Math.log(percent / below.percent);
+function onLogPaper(below: FuseGate, above: FuseGate | undefined, loadPercent: number): number {
+  const over = Math.log(loadPercent / below.loadPercent);
   if (above === undefined) return below.timeS * Math.exp(-2 * over);
-  const exponent = Math.log(above.timeS / below.timeS) / Math.log(above.percent / below.percent);
+  const exponent =
+    Math.log(above.timeS / below.timeS) / Math.log(above.loadPercent / below.loadPercent);
   return below.timeS * Math.exp(exponent * over);
 }
 
@@ -98,16 +101,16 @@ function assertBand(points: readonly FusePoint[]): void {
   let lastPercent = 0;
   let lastMinS = Number.POSITIVE_INFINITY;
   let lastMaxS = Number.POSITIVE_INFINITY;
-  for (const { percent, minS, maxS } of points) {
+  for (const { loadPercent, minS, maxS } of points) {
     const shortS = minS === "never" ? Number.POSITIVE_INFINITY : (minS ?? lastMinS);
     const longS = maxS ?? lastMaxS;
-    if (!(percent > lastPercent && shortS <= lastMinS && longS <= lastMaxS)) {
-      throw new Error(`fuse band: gates out of order at ${percent} %`);
+    if (!(loadPercent > lastPercent && shortS <= lastMinS && longS <= lastMaxS)) {
+      throw new Error(`fuse band: gates out of order at ${loadPercent} %`);
     }
     if (typeof minS === "number" && maxS !== null && minS > maxS) {
-      throw new Error(`fuse band: shortest time over longest at ${percent} %`);
+      throw new Error(`fuse band: shortest time over longest at ${loadPercent} %`);
     }
-    if (maxS !== null && !(maxS > 0)) throw new Error(`fuse band: no time at ${percent} %`);
-    [lastPercent, lastMinS, lastMaxS] = [percent, shortS, longS];
+    if (maxS !== null && !(maxS > 0)) throw new Error(`fuse band: no time at ${loadPercent} %`);
+    [lastPercent, lastMinS, lastMaxS] = [loadPercent, shortS, longS];
   }
 }

@@ -25,7 +25,7 @@ export function heatAtConductor(path: ThermalPath, conductorC: number): HeatAtCo
   // With neighbours at work the surface may be hotter than this conductor, but never hotter than they can make it.
   let highC = conductorC;
   for (let stepK = 1; excessAt(highC) < 0; stepK *= 2) highC += stepK;
-  const surfaceC = risingRoot(excessAt, { low: path.ambientC, high: highC });
+  const surfaceC = risingRoot(excessAt, { min: path.ambientC, max: highC });
   const loss = surfaceLoss(path, surfaceC);
   return {
     ownHeatWPerM: loss.totalWPerM - path.otherHeatWPerM,

@@ -18,14 +18,14 @@ export interface InsulationMaterial {
 
 /**
  * Air as four fitted formulas of the film temperature T in kelvin:
- * viscosity µ = viscosityPaSPerK05 · T^1.5 / (T + viscosityOffsetK), conductivity
- * k = conductivityWPerMK15 · T^1.5 / (T + conductivityOffsetK · 10^(−conductivityDecayK / T)),
+ * viscosity µ = viscosityPaSPerRootK · T^1.5 / (T + viscosityOffsetK), conductivity
+ * k = conductivityWPerMPerKRootK · T^1.5 / (T + conductivityOffsetK · 10^(−conductivityDecayK / T)),
  * density ρ = pressurePa / (gasConstantJPerKgK · T), heat capacity constant.
  */
 export interface AirModel {
-  readonly viscosityPaSPerK05: number;
+  readonly viscosityPaSPerRootK: number;
   readonly viscosityOffsetK: number;
-  readonly conductivityWPerMK15: number;
+  readonly conductivityWPerMPerKRootK: number;
   readonly conductivityOffsetK: number;
   readonly conductivityDecayK: number;
   readonly gasConstantJPerKgK: number;

@@ -8,6 +8,7 @@ export {
 } from "./adiabatic.ts";
 export type { AirAtFilm } from "./airAtFilm.ts";
 export { airAtFilm } from "./airAtFilm.ts";
+export { ambientFactor } from "./ambientFactor.ts";
 export type { BundleTemperatures, LoadedBundle } from "./bundleConductorTemperaturesC.ts";
 export { bundleConductorTemperaturesC } from "./bundleConductorTemperaturesC.ts";
 export { bundleFactor, bundleScaleRatio } from "./bundleFactor.ts";
@@ -27,6 +28,7 @@ export type {
   InsulationMaterial,
   NusseltBand,
 } from "./heatMaterial.ts";
+export { heatMaterialFigures, heatMaterials, loomMaterials } from "./heatMaterials.ts";
 export type { LossTable } from "./lossTable.ts";
 export { lossTable, noLoss } from "./lossTable.ts";
 export { nusseltChurchillChu } from "./nusseltChurchillChu.ts";

@@ -2,16 +2,16 @@
 const STEP_COUNT_MAX = 200;
 
 /**
- * Root of a function that changes sign once, from below zero at `low` to above zero at `high`, by the Illinois form of
+ * Root of a function that changes sign once, from below zero at `min` to above zero at `max`, by the Illinois form of
  * false position guarded by halving: the bracket is never left.
  *
  * @returns the root to about 1e-12 of its size.
  */
 export function risingRoot(
   valueAt: (x: number) => number,
-  bracket: { readonly low: number; readonly high: number },
+  bracket: { readonly min: number; readonly max: number },
 ): number {
-  let { low, high } = bracket;
+  let { min: low, max: high } = bracket;
   let below = valueAt(low);
   let above = valueAt(high);
   if (below >= 0) return low;

@@ -49,7 +49,7 @@ export function steadyOnPath(
     surfaceLoss(path, surfaceC).totalWPerM - otherHeatWPerM - ownHeatAt(surfaceC);
   const highC = upperSurfaceC(surplusAt, path.ambientC, asked.ceilingC);
   if (highC === null) return { ok: false, reason: "above-ceiling" };
-  const surfaceC = risingRoot(surplusAt, { low: path.ambientC, high: highC });
+  const surfaceC = risingRoot(surplusAt, { min: path.ambientC, max: highC });
   const loss = surfaceLoss(path, surfaceC);
   const ownHeatWPerM = ownHeatAt(surfaceC);
   const totalWPerM = ownHeatWPerM + otherHeatWPerM;

@@ -83,9 +83,9 @@ export function survives(question: SurvivalQuestion): Survival {
 function foreverExposure(question: SurvivalQuestion): Exposure | null {
   const faultPercent = (100 * question.largestFaultA) / question.ratingA;
   const first = longestGates(question.fuse.points)[0];
-  if (first !== undefined && first.percent <= Math.min(100, faultPercent)) return null;
-  const topPercent = Math.min(first?.percent ?? faultPercent, faultPercent);
-  const currentA = (topPercent / 100) * question.ratingA;
+  if (first !== undefined && first.loadPercent <= Math.min(100, faultPercent)) return null;
+  const firstA = ((first?.loadPercent ?? Infinity) / 100) * question.ratingA;
+  const currentA = Math.min(firstA, question.largestFaultA);
   return exposure(question, { currentA, timeS: null, duration: "forever" });
 }
 
@@ -100,15 +100,16 @@ function timedStretches(question: SurvivalQuestion): readonly Stretch[] {
   const faultPercent = (100 * question.largestFaultA) / question.ratingA;
   const gates = longestGates(question.fuse.points);
   const first = gates[0];
-  if (first === undefined || first.percent > faultPercent) return [];
+  if (first === undefined || first.loadPercent > faultPercent) return [];
   const cuts = new Set([faultPercent]);
   for (const [i, gate] of gates.entries()) {
-    cuts.add(gate.percent);
+    cuts.add(gate.loadPercent);
     if (question.fuse.reading === "interpolated") {
-      for (const percent of classChanges(gate, gates[i + 1], question.limits)) cuts.add(percent);
+      for (const loadPercent of classChanges(gate, gates[i + 1], question.limits))
+        cuts.add(loadPercent);
     }
   }
-  const lowest = Math.max(first.percent, Math.min(100, faultPercent));
+  const lowest = Math.max(first.loadPercent, Math.min(100, faultPercent));
   const sorted = [...cuts, lowest].filter((cut) => cut >= lowest && cut <= faultPercent);
   sorted.sort((a, b) => a - b);
   if (sorted.at(-1) === lowest) sorted.push(lowest);
@@ -122,12 +123,13 @@ function timedStretches(question: SurvivalQuestion): readonly Stretch[] {
 /** Where the line from a gate to the next (or on, at constant I²t) meets the two bounds of duration. */
 function classChanges(gate: FuseGate, next: FuseGate | undefined, limits: DurationLimits) {
   const exponent = next
-    ? Math.log(next.timeS / gate.timeS) / Math.log(next.percent / gate.percent)
+    ? Math.log(next.timeS / gate.timeS) / Math.log(next.loadPercent / gate.loadPercent)
     : -2;
   const changes: number[] = [];
   for (const timeS of [limits.shortS, limits.longS]) {
-    const percent = gate.percent * (timeS / gate.timeS) ** (1 / exponent);
-    if (percent > gate.percent && !(next && percent >= next.percent)) changes.push(percent);
+    const loadPercent = gate.loadPercent * (timeS / gate.timeS) ** (1 / exponent);
+    if (loadPercent > gate.loadPercent && !(next && loadPercent >= next.loadPercent))
+      changes.push(loadPercent);
   }
   return changes;
 }
@@ -135,10 +137,10 @@ function classChanges(gate: FuseGate, next: FuseGate | undefined, limits: Durati
 function cellOver(question: SurvivalQuestion, stretch: Stretch): Cell {
   const { lowPercent, highPercent, duration } = stretch;
   const capS = { short: question.limits.shortS, long: question.limits.longS, forever: Infinity };
-  const timeAt = (percent: number): number =>
-    Math.min(longestOpeningS(question.fuse, percent) as number, capS[duration]);
-  const at = (percent: number, timeS: number): Exposure =>
-    exposure(question, { currentA: (percent / 100) * question.ratingA, timeS, duration });
+  const timeAt = (loadPercent: number): number =>
+    Math.min(longestOpeningS(question.fuse, loadPercent) as number, capS[duration]);
+  const at = (loadPercent: number, timeS: number): Exposure =>
+    exposure(question, { currentA: (loadPercent / 100) * question.ratingA, timeS, duration });
   const lowS = timeAt(lowPercent);
   // On a step of the staircase the time of the low end holds right up to the high end.
   const highS = question.fuse.reading === "staircase" ? lowS : timeAt(highPercent);

@@ -22,9 +22,9 @@ export interface Moment {
 /** A stretch of time within one cell of the loss table; net heat, W/m, is a straight line of temperature there. */
 interface Leg {
   readonly fromC: number;
-  readonly fromNet: number;
+  readonly fromNetWPerM: number;
   readonly toC: number;
-  readonly toNet: number;
+  readonly toNetWPerM: number;
   readonly capacityJPerMK: number;
 }
 
@@ -47,15 +47,15 @@ export function follow(
   const { temperaturesC: knots } = lump.loss;
   let cell = cellOf(knots, from.startC);
   let fromC = from.startC;
-  let fromNet = netAt(lump, from.currentA, { cell, temperatureC: fromC });
+  let fromNetWPerM = netAt(lump, from.currentA, { cellIndex: cell, temperatureC: fromC });
   if (until.reachC === fromC) return { timeS: 0, temperatureC: fromC, stoppedBy: "temperature" };
-  const rising = fromNet >= 0;
+  const rising = fromNetWPerM >= 0;
   if (!rising && fromC === knots[cell]) cell--;
   let spentS = 0;
   for (; cell >= 0 && cell + 1 < knots.length; cell += rising ? 1 : -1) {
     const toC = knots[rising ? cell + 1 : cell] as number;
-    const toNet = netAt(lump, from.currentA, { cell, temperatureC: toC });
-    const leg = { fromC, fromNet, toC, toNet, capacityJPerMK: lump.capacityJPerMK };
+    const toNetWPerM = netAt(lump, from.currentA, { cellIndex: cell, temperatureC: toC });
+    const leg = { fromC, fromNetWPerM, toC, toNetWPerM, capacityJPerMK: lump.capacityJPerMK };
     const leftS = until.timeS - spentS;
     const reachC = until.reachC;
     if (reachC !== undefined && isBetween(reachC, fromC, toC)) {
@@ -68,7 +68,7 @@ export function follow(
     if (wholeS >= leftS) return endOfTime(leg, leftS, until.timeS);
     spentS += wholeS;
     fromC = toC;
-    fromNet = toNet;
+    fromNetWPerM = toNetWPerM;
   }
   return { timeS: spentS, temperatureC: fromC, stoppedBy: "ceiling" };
 }
@@ -76,14 +76,15 @@ export function follow(
 function netAt(
   lump: Lump,
   currentA: number,
-  at: { readonly cell: number; readonly temperatureC: number },
+  at: { readonly cellIndex: number; readonly temperatureC: number },
 ): number {
   const { temperaturesC, lossesWPerM } = lump.loss;
-  const lowC = temperaturesC[at.cell] as number;
-  const highC = temperaturesC[at.cell + 1] as number;
+  const lowC = temperaturesC[at.cellIndex] as number;
+  const highC = temperaturesC[at.cellIndex + 1] as number;
   const share = (at.temperatureC - lowC) / (highC - lowC);
   const lossWPerM =
-    (lossesWPerM[at.cell] as number) * (1 - share) + (lossesWPerM[at.cell + 1] as number) * share;
+    (lossesWPerM[at.cellIndex] as number) * (1 - share) +
+    (lossesWPerM[at.cellIndex + 1] as number) * share;
   const ohmPerM = lump.ohmPerM20 * (1 + lump.alphaPerK * (at.temperatureC - REFERENCE_C));
   return currentA * currentA * ohmPerM - lossWPerM;
 }
@@ -92,24 +93,24 @@ function netAt(
 function passageS(leg: Leg, toC: number): number {
   const riseK = toC - leg.fromC;
   if (riseK === 0) return 0;
-  const slope = (leg.toNet - leg.fromNet) / (leg.toC - leg.fromC);
-  const toNet = leg.fromNet + slope * riseK;
-  if (leg.fromNet === 0 || toNet / leg.fromNet <= 0) return Number.POSITIVE_INFINITY;
-  const growth = (slope * riseK) / leg.fromNet;
+  const slope = (leg.toNetWPerM - leg.fromNetWPerM) / (leg.toC - leg.fromC);
+  const toNetWPerM = leg.fromNetWPerM + slope * riseK;
+  if (leg.fromNetWPerM === 0 || toNetWPerM / leg.fromNetWPerM <= 0) return Number.POSITIVE_INFINITY;
+  const growth = (slope * riseK) / leg.fromNetWPerM;
   // ln(1 + g)/g → 1 as the net heat becomes constant.
   const mean = growth === 0 ? 1 : Math.log1p(growth) / growth;
-  return ((leg.capacityJPerMK * riseK) / leg.fromNet) * mean;
+  return ((leg.capacityJPerMK * riseK) / leg.fromNetWPerM) * mean;
 }
 
 function endOfTime(leg: Leg, leftS: number, timeS: number): Moment {
-  const slope = (leg.toNet - leg.fromNet) / (leg.toC - leg.fromC);
+  const slope = (leg.toNetWPerM - leg.fromNetWPerM) / (leg.toC - leg.fromC);
   if (leftS === Number.POSITIVE_INFINITY) {
-    const temperatureC = leg.fromNet === 0 ? leg.fromC : leg.fromC - leg.fromNet / slope;
+    const temperatureC = leg.fromNetWPerM === 0 ? leg.fromC : leg.fromC - leg.fromNetWPerM / slope;
     return { timeS: leftS, temperatureC, stoppedBy: "steady" };
   }
   const growth = (slope * leftS) / leg.capacityJPerMK;
   const mean = growth === 0 ? 1 : Math.expm1(growth) / growth;
-  const riseK = ((leg.fromNet * leftS) / leg.capacityJPerMK) * mean;
+  const riseK = ((leg.fromNetWPerM * leftS) / leg.capacityJPerMK) * mean;
   return { timeS, temperatureC: leg.fromC + riseK, stoppedBy: "time" };
 }
 
