@@ -74,6 +74,16 @@ function circuit(wire: Case, capacityJPerMK: number): string {
   const diameterM = wire.outerDiameterMm / 1000;
   const madeWPerM20 = wire.currentA ** 2 * wire.ohmPerM20;
   const rise = `(v(s)-${wire.ambientC})`;
+  // Written out in v(s) alone: with a node for each the simulator begins by dividing by nil.
+  const film = `((max(v(s),-100)+${wire.ambientC})/2+273.15)`;
+  const viscosity = `(${air.viscosityPaSPerRootK}*(${film}^1.5)/(${film}+${air.viscosityOffsetK}))`;
+  const decay = `exp(-2.302585092994046*${air.conductivityDecayK}/${film})`;
+  const conductivity = `(${air.conductivityWPerMPerKRootK}*(${film}^1.5)/(${film}+${air.conductivityOffsetK}*${decay}))`;
+  const prandtl = `(${air.heatCapacityJPerKgK}*${viscosity}/${conductivity})`;
+  const density = `(${air.pressurePa}/(${air.gasConstantJPerKgK}*${film}))`;
+  const rayleigh = `(1e-9+9.80665*abs(${rise})*${diameterM ** 3}*${density}*${density}*${prandtl}/(${film}*${viscosity}*${viscosity}))`;
+  const nusselt = `((0.6+0.387*(${rayleigh}^(1/6))/((1+(0.559/${prandtl})^(9/16))^(8/27)))^2)`;
+  const radiated = `(${insulation.emissivityRatio}*5.670374419e-8*((v(s)+273.15)^4-${(wire.ambientC + 273.15) ** 4}))`;
   return [
     "* one wire in still air",
     `C1 c 0 ${capacityJPerMK} ic=${wire.startC}`,
@@ -81,14 +91,7 @@ function circuit(wire: Case, capacityJPerMK: number): string {
     `R1 c s ${wallKMPerW}`,
     // Starts the surface hot: left at nil the simulator can find the root below absolute zero.
     `C2 s 0 ${capacityJPerMK * 1e-6} ic=${wire.startC}`,
-    `B2 f 0 V=(v(s)+${wire.ambientC})/2+273.15`,
-    `B3 m 0 V=${air.viscosityPaSPerRootK}*(v(f)^1.5)/(v(f)+${air.viscosityOffsetK})`,
-    `B4 k 0 V=${air.conductivityWPerMPerKRootK}*(v(f)^1.5)/(v(f)+${air.conductivityOffsetK}*exp(-2.302585092994046*${air.conductivityDecayK}/v(f)))`,
-    `B5 p 0 V=${air.heatCapacityJPerKgK}*v(m)/v(k)`,
-    `B6 d 0 V=${air.pressurePa}/(${air.gasConstantJPerKgK}*v(f))`,
-    `B7 r 0 V=1e-9+9.80665*abs(${rise})*${diameterM ** 3}*v(d)*v(d)*v(p)/(v(f)*v(m)*v(m))`,
-    "B8 u 0 V=(0.6+0.387*(v(r)^(1/6))/((1+(0.559/v(p))^(9/16))^(8/27)))^2",
-    `B9 s 0 I=${Math.PI * diameterM}*(v(u)*v(k)/${diameterM}*${rise}+${insulation.emissivityRatio}*5.670374419e-8*((v(s)+273.15)^4-${(wire.ambientC + 273.15) ** 4}))`,
+    `B2 s 0 I=${Math.PI * diameterM}*(${nusselt}*${conductivity}/${diameterM}*${rise}+${radiated})`,
     ".options reltol=1e-5",
     ".control",
     `tran ${wire.endS / 2000} ${wire.endS} uic`,
