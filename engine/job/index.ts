@@ -12,3 +12,8 @@ export {
   pinRef,
   pinsOf,
 } from "./pinsOf.ts";
+export { type JsonPath, jsonPointer } from "./read/jsonPointer.ts";
+export { type JobRead, readJob } from "./read/readJob.ts";
+export { canonicalJob } from "./write/canonicalJob.ts";
+export { fingerprint } from "./write/fingerprint.ts";
+export { writeJob } from "./write/writeJob.ts";

@@ -8,3 +8,12 @@ export type {
   WorkingInput,
   WorkingStep,
 } from "./finding.ts";
+export { nearestWord } from "./nearestWord.ts";
+export { quoted, valueInWords } from "./quoted.ts";
+export {
+  type RefusalCode,
+  type RefusalPlace,
+  type RefusalWords,
+  refusal,
+  refusalCatalogue,
+} from "./refusals.ts";

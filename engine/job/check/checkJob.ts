@@ -1,0 +1,45 @@
+import type { Job } from "../job.ts";
+import { jobSchema } from "../jobSchema.ts";
+import { duplicateIds } from "./duplicateIds.ts";
+import { duplicateLoads } from "./duplicateLoads.ts";
+import { emptyThings } from "./emptyThings.ts";
+import { fieldProblems } from "./fieldProblems.ts";
+import { jobIndex } from "./jobIndex.ts";
+import { layoutNames } from "./layoutNames.ts";
+import { namedGenerators } from "./namedGenerators.ts";
+import { namedLoads } from "./namedLoads.ts";
+import { namedPlaces } from "./namedPlaces.ts";
+import { partPins } from "./partPins.ts";
+import { pinEnds } from "./pinEnds.ts";
+import type { Problem } from "./problem.ts";
+import { switchPositions } from "./switchPositions.ts";
+
+export const REFERENCE_CHECKS = [
+  duplicateIds,
+  pinEnds,
+  namedPlaces,
+  partPins,
+  duplicateLoads,
+  switchPositions,
+  namedLoads,
+  emptyThings,
+  namedGenerators,
+  layoutNames,
+] as const;
+
+export type JobChecked =
+  | { readonly ok: true; readonly job: Job }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * A parsed value as a job: first every field by itself, all of them; then, once every field can be trusted, how they refer to one another.
+ */
+export function checkJob(value: unknown): JobChecked {
+  const parsed = jobSchema.safeParse(value);
+  if (!parsed.success) {
+    return { ok: false, problems: fieldProblems(jobSchema, value, parsed.error.issues) };
+  }
+  const index = jobIndex(parsed.data);
+  const problems = REFERENCE_CHECKS.flatMap((check) => check(index));
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, job: parsed.data };
+}
