@@ -65,6 +65,7 @@ import { terminalNumbers, terminalNumbersUnits } from "./terminalNumbers.generat
 import { terminals, terminalsUnits } from "./terminals.generated.ts";
 import { tests, testsUnits } from "./tests.generated.ts";
 import { voltDropLimits, voltDropLimitsUnits } from "./voltDropLimits.generated.ts";
+import { wireReading, wireReadingUnits } from "./wireReading.generated.ts";
 import { wires, wiresUnits } from "./wires.generated.ts";
 
 export const allTables = {
@@ -134,6 +135,7 @@ export const allTables = {
   terminals: { rows: terminals, units: terminalsUnits },
   tests: { rows: tests, units: testsUnits },
   voltDropLimits: { rows: voltDropLimits, units: voltDropLimitsUnits },
+  wireReading: { rows: wireReading, units: wireReadingUnits },
   wires: { rows: wires, units: wiresUnits },
 } as const;
 
@@ -203,4 +205,5 @@ export { terminalNumbers, type TerminalNumbersRow } from "./terminalNumbers.gene
 export { terminals, type TerminalsRow } from "./terminals.generated.ts";
 export { tests, type TestsRow } from "./tests.generated.ts";
 export { voltDropLimits, type VoltDropLimitsRow } from "./voltDropLimits.generated.ts";
+export { wireReading, type WireReadingRow } from "./wireReading.generated.ts";
 export { wires, type WiresRow } from "./wires.generated.ts";

@@ -1,25 +1,7 @@
+import type { Confidence, Figure } from "../messages/index.ts";
 import { allTables } from "./allTables.generated.ts";
 
-/** How sure we are of a figure. */
-export type Confidence =
-  | "seen"
-  | "secondary"
-  | "memory"
-  | "derived"
-  | "computed"
-  | "common practice"
-  | "own";
-
-/** One number out of a table, with everything needed to cite it. */
-export type Figure = {
-  readonly value: number;
-  readonly unit: string;
-  readonly table: string;
-  readonly row: string;
-  readonly source: string;
-  readonly place: string;
-  readonly confidence: Confidence;
-};
+export type { Confidence, Figure } from "../messages/index.ts";
 
 export type TableName = keyof typeof allTables;
 export type FigureColumn<T extends TableName> = keyof (typeof allTables)[T]["units"] & string;

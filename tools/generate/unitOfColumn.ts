@@ -19,6 +19,7 @@ const unitBySuffix: readonly (readonly [suffix: string, unit: string])[] = [
   ["Exponent", "exponent"],
   ["Ratio", "ratio"],
   ["Count", "count"],
+  ["Index", "index"],
   ["Mohm", "mohm"],
   ["Ohm", "ohm"],
   ["A2s", "A2s"],
