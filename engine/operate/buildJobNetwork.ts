@@ -1,0 +1,178 @@
+import { type Job, type Part, pinRef } from "../job/index.ts";
+import type { Network, RelayRule } from "../network/index.ts";
+import type { Conductors } from "../route/index.ts";
+import { figure } from "../tables/index.ts";
+import { type ElementDraft, type JobElement, letterOf, OPEN_OHM } from "./jobElement.ts";
+import { type JobNodes, jobNodes } from "./jobNodes.ts";
+import { diodeElements, lampElements, meterElements, resistanceElements } from "./loadElements.ts";
+import {
+  bodyElements,
+  conductorElements,
+  joiningElements,
+  takenApartElements,
+} from "./loomElements.ts";
+import { type Conditions, type NetworkContext, networkContext } from "./networkContext.ts";
+import { batteryElements } from "./supplyElements.ts";
+import {
+  flasherElements,
+  fuseElements,
+  relayElements,
+  switchElements,
+} from "./switchingElements.ts";
+
+/** A job as a network without trade words, and the way back: branch k of the network is elements[k]. */
+export interface JobNetwork {
+  readonly nodes: JobNodes;
+  readonly elements: readonly JobElement[];
+  readonly network: Network;
+  /** Relays in order of part id; contacts as indices of elements. */
+  readonly relays: readonly RelayRule[];
+  /** Elements that `open` and `extraOhm` reach by a wire, a pin, a bond or a fuse. */
+  readonly controlledBy: ReadonlyMap<string, readonly number[]>;
+  /** Elements of its part that end at each pin, by pin. */
+  readonly insideAt: ReadonlyMap<string, readonly number[]>;
+  readonly earth: string | null;
+  readonly context: NetworkContext;
+}
+
+/**
+ * The network of a job: every pin a node (see jobNodes), every wire, way, cavity, contact and load an element of its own.
+ * A wire end at PART.PIN is the pin's node; the part's inside is the same node unless a fly lead lies between.
+ *
+ * @param takenApart  pins (without fly lead) to be separable from their part, for `open` and `extraOhm`.
+ */
+export function buildJobNetwork(
+  job: Job,
+  conductors: Conductors,
+  options: { readonly conditions: Conditions; readonly takenApart?: readonly string[] },
+): JobNetwork {
+  const takenApart = options.takenApart ?? [];
+  const context = networkContext(job, conductors, options.conditions, new Set(takenApart));
+  const nodes = jobNodes(job, takenApart);
+  // Separable pins come last, so that taking one apart renumbers no other element.
+  const drafts = [
+    ...conductorElements(context),
+    ...joiningElements(context),
+    ...bodyElements(context),
+    ...context.parts.flatMap((part) => partElements(context, part)),
+    ...takenApartElements(context),
+  ];
+  const elements = drafts.map((draft, k) => numbered(draft, k + 1, nodes));
+  return {
+    nodes,
+    elements,
+    network: {
+      nodeCount: nodes.names.length,
+      branches: elements.map(({ id, nodes: [a, b], law }) => ({ id, a, b, law })),
+      leakOhm: OPEN_OHM,
+    },
+    relays: relayRules(context, nodes, elements),
+    controlledBy: controls(elements),
+    insideAt: insideAt(elements),
+    earth: context.earth,
+    context,
+  };
+}
+
+function partElements(context: NetworkContext, part: Part): readonly ElementDraft[] {
+  switch (part.kind) {
+    case "battery":
+      return batteryElements(context, part);
+    case "fuse":
+      return fuseElements(context, part);
+    case "switch":
+      return switchElements(context, part);
+    case "relay":
+      return relayElements(context, part);
+    case "flasher":
+      return flasherElements(context, part);
+    case "lamp":
+      return lampElements(context, part);
+    case "meter":
+      return meterElements(context, part);
+    case "diode":
+    case "rectifier":
+      return diodeElements(context, part);
+    default:
+      return resistanceElements(context, part);
+  }
+}
+
+function numbered(draft: ElementDraft, numberIndex: number, { indexOf }: JobNodes): JobElement {
+  const node = (name: string): number => {
+    const index = indexOf.get(name);
+    if (index === undefined) throw new Error(`${draft.of} ends at ${name}, which is no pin`);
+    return index;
+  };
+  return {
+    ...draft,
+    id: `${letterOf(draft.law)}${numberIndex}`,
+    nodes: [node(draft.from), node(draft.to)],
+  };
+}
+
+function relayRules(
+  context: NetworkContext,
+  { indexOf }: JobNodes,
+  elements: readonly JobElement[],
+): readonly RelayRule[] {
+  const ratio = (row: string): number => figure("elementRules", row, "value").value;
+  const { nominalV } = context.job.supply;
+  return context.parts.flatMap((part): RelayRule[] => {
+    if (part.kind !== "relay") return [];
+    const contacts = (when: "pulled" | "released"): readonly number[] =>
+      elements.flatMap(({ role }, k) =>
+        role.role === "relay" && role.part === part.id && role.closedWhen === when ? [k] : [],
+      );
+    const [closedWhenPulled, closedWhenReleased] = [contacts("pulled"), contacts("released")];
+    const [coilA, coilB] = part.coil.pins.map((pin) => indexOf.get(context.inside(part, pin))!);
+    const contact = elements[closedWhenPulled[0] ?? closedWhenReleased[0] ?? -1]?.law;
+    return [
+      {
+        id: part.id,
+        coilA: coilA!,
+        coilB: coilB!,
+        pullInV: part.coil.pullInV?.value ?? nominalV * ratio("relay-pull-in"),
+        dropOutV: part.coil.dropOutV?.value ?? nominalV * ratio("relay-drop-out"),
+        closedWhenPulled,
+        closedWhenReleased,
+        closedOhm: contact?.kind === "ohm" ? contact.ohm : OPEN_OHM,
+        openOhm: OPEN_OHM,
+        held: false,
+      },
+    ];
+  });
+}
+
+function controls(elements: readonly JobElement[]): ReadonlyMap<string, readonly number[]> {
+  const found = new Map<string, number[]>();
+  const add = (name: string, k: number): void => {
+    found.set(name, [...(found.get(name) ?? []), k]);
+  };
+  elements.forEach(({ kind, of, controlledBy }, k) => {
+    const isPlace =
+      kind === "wire" || kind === "joint" || kind === "bond" || kind === "fuse" || of.includes(".");
+    if (isPlace) for (const name of new Set([of, ...(controlledBy ?? [])])) add(name, k);
+  });
+  return found;
+}
+
+/** Elements of parts (not of the loom) by the pins they end at. */
+function insideAt(elements: readonly JobElement[]): ReadonlyMap<string, readonly number[]> {
+  const found = new Map<string, number[]>();
+  elements.forEach(({ kind, from, to }, k) => {
+    if (kind === "wire" || kind === "joint" || kind === "bond") return;
+    for (const pin of [from, to]) found.set(pin, [...(found.get(pin) ?? []), k]);
+  });
+  return found;
+}
+
+/** Pins of parts that can only be opened by taking them apart: no fly lead, no element of their own. */
+export function pinsToTakeApart(job: Job, names: readonly string[]): readonly string[] {
+  const bare = new Set<string>();
+  for (const part of job.parts) {
+    if (part.kind === "fuse") continue;
+    for (const pin of part.pins) if (pin.flyLead === undefined) bare.add(pinRef(part.id, pin.id));
+  }
+  return [...new Set(names)].filter((name) => bare.has(name)).sort();
+}

@@ -1,0 +1,107 @@
+import type { Job } from "../job/index.ts";
+import {
+  type BothSettlements,
+  type BranchOverride,
+  type CompiledNetwork,
+  compileNetwork,
+  type RelaySettlement,
+  settleFrom,
+  settleRelays,
+} from "../network/index.ts";
+import type { Conductors } from "../route/index.ts";
+import { buildJobNetwork, type JobNetwork } from "./buildJobNetwork.ts";
+import type { Conditions } from "./networkContext.ts";
+import { type SuppliesSettled, settleSupplies } from "./settleSupplies.ts";
+import { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
+
+/** Plain arrays of one solved state: volts by node, amperes by element (of `jobNetwork.elements`) and by short. */
+export interface QuickSolution {
+  /** Solved, relays at rest and sources settled. */
+  readonly converged: boolean;
+  readonly kclResidualA: number;
+  readonly nodeV: Float64Array;
+  readonly elementA: Float64Array;
+  readonly shortA: Float64Array;
+  /** In the order of `jobNetwork.relays`. */
+  readonly pulled: readonly boolean[];
+  readonly buzzing: readonly string[];
+  readonly supplies: SuppliesSettled;
+}
+
+/** A state settled from released and from pulled relays, with the overrides both were solved under. */
+export interface BothSolutions extends BothSettlements {
+  readonly supplies: SuppliesSettled;
+  readonly networkState: NetworkState;
+}
+
+/** A job ready for many states. One caller at a time: each solve overwrites the workspace of the one before. */
+export interface CompiledJob {
+  readonly job: Job;
+  readonly conductors: Conductors;
+  readonly conditions: Conditions;
+  readonly jobNetwork: JobNetwork;
+  readonly compiledNetwork: CompiledNetwork;
+  /** Index of the element of each wire and fly lead, by conductor id. */
+  readonly elementOfConductor: ReadonlyMap<string, number>;
+  readonly networkState: (state: QuickState) => NetworkState;
+  /** Settled from released (and held) relays. */
+  readonly solve: (state: QuickState) => QuickSolution;
+  readonly solveBoth: (state: QuickState) => BothSolutions;
+}
+
+/**
+ * Lays a job out for many solves.
+ *
+ * @param takenApart  pins of parts that some state will open or make worse (see pinsToTakeApart). A pin where a single element
+ *                    of its part ends can be opened without.
+ */
+export function compileJob(
+  job: Job,
+  conductors: Conductors,
+  options: { readonly conditions: Conditions; readonly takenApart?: readonly string[] },
+): CompiledJob {
+  const jobNetwork = buildJobNetwork(job, conductors, options);
+  const compiledNetwork = compileNetwork(jobNetwork.network);
+  const networkState = stateTranslator(job, jobNetwork);
+  const settle = (state: QuickState) => {
+    const set = networkState(state);
+    const start = set.relays.map((relay) => relay.held);
+    const once = (overrides: readonly BranchOverride[]): RelaySettlement =>
+      settleFrom(compiledNetwork, set.relays, start, { overrides, shorts: set.shorts });
+    return { set, ...settleSupplies({ jobNetwork, state, set, once }) };
+  };
+  return {
+    job,
+    conductors,
+    conditions: options.conditions,
+    jobNetwork,
+    compiledNetwork,
+    elementOfConductor: new Map(
+      jobNetwork.elements.flatMap(({ kind, of }, k) => (kind === "wire" ? [[of, k] as const] : [])),
+    ),
+    networkState,
+    solve: (state) => {
+      const { settlement, supplies } = settle(state);
+      return quickSolution(settlement, supplies);
+    },
+    solveBoth: (state) => {
+      const { set, overrides, supplies } = settle(state);
+      const both = settleRelays(compiledNetwork, set.relays, { overrides, shorts: set.shorts });
+      return { ...both, supplies, networkState: { ...set, overrides } };
+    },
+  };
+}
+
+function quickSolution(settled: RelaySettlement, supplies: SuppliesSettled): QuickSolution {
+  const { solution } = settled;
+  return {
+    converged: settled.converged && settled.settled && supplies.settled,
+    kclResidualA: settled.kclResidualA,
+    nodeV: solution.nodeV,
+    elementA: solution.branchA,
+    shortA: solution.shortA,
+    pulled: settled.pulled,
+    buzzing: settled.buzzing,
+    supplies,
+  };
+}

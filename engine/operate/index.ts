@@ -1,0 +1,29 @@
+/** Operate: a job as a network, solved in one state or in many, read in trade words. */
+
+export { type BatterySource, batterySource } from "./batterySource.ts";
+export { buildJobNetwork, type JobNetwork, pinsToTakeApart } from "./buildJobNetwork.ts";
+export {
+  type BothSolutions,
+  type CompiledJob,
+  compileJob,
+  type QuickSolution,
+} from "./compileJob.ts";
+export { expectedOf } from "./expectedOf.ts";
+export { type FuseBandOfPart, fuseBand, fuseOpensS } from "./fuseBand.ts";
+export type { ElementRole, JobElement } from "./jobElement.ts";
+export { type JobNodes, nodeLabel, referencePin } from "./jobNodes.ts";
+export { type LampAnchor, lampAnchor, lampLaw } from "./lampLaw.ts";
+export { ASSUMED_LENGTH_MM, conductorOhm } from "./loomElements.ts";
+export type { Conditions } from "./networkContext.ts";
+export { type Operated, operateJob } from "./operateJob.ts";
+export type * from "./operateResult.ts";
+export {
+  conditionsOf,
+  DEAD_SHORT_OHM,
+  EARTH,
+  RUNNING_RPM,
+  readState,
+  restPositions,
+} from "./readState.ts";
+export type { NetworkState, QuickState } from "./stateOverrides.ts";
+export { stateRefusals } from "./stateRefusal.ts";
