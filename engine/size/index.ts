@@ -1,0 +1,5 @@
+export { type BundleCount, bundleTableRatio } from "./bundleTableRatio.ts";
+export { chooseFuse, type EmptyWindow, type FuseChoice, type FuseQuestion } from "./chooseFuse.ts";
+export { type Inrush, lampInrush } from "./lampInrush.ts";
+export { type HeatWire, modelCurrentA } from "./modelCurrentA.ts";
+export { type Rating, type RatingQuestion, ratingOf } from "./ratingOf.ts";
