@@ -151,7 +151,7 @@ function byAmericanGauge(name: WireName & { kind: "awg" | "gauge" }): Found {
   const saeFamilies = ["gpt", "hdt", "twp", "sxl", "gxl", "txl"];
   const size = printAwg(gaugeIndex);
   const candidates = saeFamilies.flatMap((family) => makes.makesOfFamily(family, size));
-  const rangeMm2 = (least: number): readonly [number, number] => [least, definedMm2];
+  const rangeMm2 = (fromMm2: number): readonly [number, number] => [fromMm2, definedMm2];
   const areaRangeMm2 = leastMm2 === null ? null : rangeMm2(leastMm2);
   if (isVehicleCable && leastMm2 !== null) {
     const readAs = readAsWords.vehicleGauge(gaugeIndex, leastMm2);

@@ -3,29 +3,29 @@ const THIN_SPACE = "\u2009";
 const MINUS = "\u2212";
 
 /** How a unit is printed, and how many decimals the instrument that reads it shows. */
-const manners: Readonly<Record<string, { sign: string; decimals: (size: number) => number }>> = {
-  V: { sign: "V", decimals: (size) => (size < 1 ? 2 : 1) },
+const manners: Readonly<Record<string, { sign: string; decimals: (value: number) => number }>> = {
+  V: { sign: "V", decimals: (value) => (value < 1 ? 2 : 1) },
   A: { sign: "A", decimals: () => 1 },
-  mA: { sign: "mA", decimals: (size) => (size < 10 ? 1 : 0) },
-  W: { sign: "W", decimals: (size) => (size < 10 ? 1 : 0) },
+  mA: { sign: "mA", decimals: (value) => (value < 10 ? 1 : 0) },
+  W: { sign: "W", decimals: (value) => (value < 10 ? 1 : 0) },
   mm: { sign: "mm", decimals: () => 0 },
   m: { sign: "m", decimals: () => 2 },
   mm2: { sign: "mm²", decimals: () => 2 },
   C: { sign: "°C", decimals: () => 0 },
   K: { sign: "K", decimals: () => 0 },
-  ohm: { sign: "Ω", decimals: (size) => (size < 1 ? 3 : size < 10 ? 2 : 1) },
-  mohm: { sign: "mΩ", decimals: (size) => (size < 10 ? 2 : 1) },
+  ohm: { sign: "Ω", decimals: (value) => (value < 1 ? 3 : value < 10 ? 2 : 1) },
+  mohm: { sign: "mΩ", decimals: (value) => (value < 10 ? 2 : 1) },
   Mohm: { sign: "MΩ", decimals: () => 0 },
-  "ohm/km": { sign: "Ω/km", decimals: (size) => (size < 10 ? 2 : 1) },
-  s: { sign: "s", decimals: (size) => (size < 1 ? 2 : size < 10 ? 1 : 0) },
+  "ohm/km": { sign: "Ω/km", decimals: (value) => (value < 10 ? 2 : 1) },
+  s: { sign: "s", decimals: (value) => (value < 1 ? 2 : value < 10 ? 1 : 0) },
   h: { sign: "h", decimals: () => 1 },
   Ah: { sign: "Ah", decimals: () => 1 },
-  A2s: { sign: "A²s", decimals: (size) => (size < 10 ? 1 : 0) },
+  A2s: { sign: "A²s", decimals: (value) => (value < 10 ? 1 : 0) },
   N: { sign: "N", decimals: () => 0 },
   "N m": { sign: "N\u00a0m", decimals: () => 1 },
   lm: { sign: "lm", decimals: () => 0 },
   rpm: { sign: "rpm", decimals: () => 0 },
-  "%": { sign: "%", decimals: (size) => (size < 10 ? 1 : 0) },
+  "%": { sign: "%", decimals: (value) => (value < 10 ? 1 : 0) },
 };
 
 /** The units `printQuantity` knows. */

@@ -45,8 +45,8 @@ export function readStranding(text: string): Reading | null {
   return { ok: true, name: { kind: "strands", strandCount, strandDiameterMm } };
 }
 
-function impliedUnit(size: number): "mm" | "in" | "swg" | null {
-  if (Number.isInteger(size) && size >= 20) return "swg";
-  if (size < INCH_BELOW) return "in";
-  return size < MM_FROM ? null : "mm";
+function impliedUnit(value: number): "mm" | "in" | "swg" | null {
+  if (Number.isInteger(value) && value >= 20) return "swg";
+  if (value < INCH_BELOW) return "in";
+  return value < MM_FROM ? null : "mm";
 }
