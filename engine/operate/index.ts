@@ -25,5 +25,6 @@ export {
   readState,
   restPositions,
 } from "./readState.ts";
+export { type Spice, type SpiceRelays, spiceOf, spiceText } from "./spiceText.ts";
 export type { NetworkState, QuickState } from "./stateOverrides.ts";
 export { stateRefusals } from "./stateRefusal.ts";
