@@ -1,0 +1,4 @@
+export { type FeedEdge, type FeedGraph, type FeedLoad, feedGraph } from "./feedGraph.ts";
+export { type FeedSource, feedSources } from "./feedSources.ts";
+export { type FuseReading, fuseReading } from "./fuseReading.ts";
+export { type Guard, type Protection, wireGuards } from "./wireGuards.ts";
