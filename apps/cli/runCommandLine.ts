@@ -1,0 +1,135 @@
+import { Command, CommanderError } from "commander";
+import { checkCommand } from "./commands/checkCommand.ts";
+import { commonFields, printJson } from "./commands/command.ts";
+import { demoCommand } from "./commands/demoCommand.ts";
+import { operateCommand, spiceCommand } from "./commands/operateCommand.ts";
+import { packCommand } from "./commands/packCommand.ts";
+import { bundleCommand, wireCommand } from "./commands/wireCommand.ts";
+import { argumentRefusal } from "./refuse.ts";
+import type { ExitCode, World } from "./world.ts";
+
+/** Options `operate` and `spice` share: what the switches, the engine and the faults are. */
+function withState(command: Command): Command {
+  return command
+    .option("--set <pairs...>", "switch positions, PART=POSITION; the rest stand at rest")
+    .option("--engine <state>", "stopped, cranking, or a speed in rpm")
+    .option("--flash <on|off>", "the flasher lit or dark")
+    .option("--held <relays...>", "relays that were pulled before")
+    .option("--open <places...>", "broken wires (W12) or pins (PART.PIN)")
+    .option(
+      "--short <places...>",
+      "touching conductors: PIN, PIN=PIN, PIN:OHM; a lone pin touches the frame",
+    )
+    .option("--ohm <places...>", "extra resistance: W12=0.5 or PART.PIN=0.5")
+    .option("--battery <state>", "full, half, weak, or volts at rest")
+    .option("--ambient <C>", "air temperature")
+    .option("--lamp-exponent <n>", "1 takes lamps as fixed resistances")
+    .option("--aged", "contacts and joints as they are after years");
+}
+
+function makeProgram(world: World, finish: (code: ExitCode | Promise<ExitCode>) => void): Command {
+  const program = new Command("copperwright");
+  program
+    .description(
+      "From what is on the machine to a loom that is proven safe, built, tested and documented.",
+    )
+    .exitOverride()
+    .configureOutput({ writeOut: (text) => world.out(text), writeErr: () => {} })
+    .showSuggestionAfterError(true);
+  program
+    .command("demo [NAME]")
+    .description("a ready job; without a name, the list")
+    .option("--out <file>", "write it to a file")
+    .action((name, options) => finish(demoCommand(world, name, options)));
+  program
+    .command("check <JOB>")
+    .description("verdict and findings")
+    .option("--json", "one JSON object")
+    .action((path, options) => finish(checkCommand(world, path, options)));
+  program
+    .command("pack <JOB>")
+    .description("everything needed to build and test the loom, as PDF and CSV in a folder")
+    .requiredOption("--out <folder>", "where to put it: an empty folder or a former pack")
+    .option("--paper <size>", "a4, a3 or letter", "a4")
+    .option("--json", "one JSON object")
+    .action((path, options) => finish(packCommand(world, path, options)));
+  withState(program.command("operate <JOB>"))
+    .description("one state of the machine: volts, amps, light, relays, fuses")
+    .option("--json", "one JSON object")
+    .action((path, options) => finish(operateCommand(world, path, options)));
+  withState(program.command("spice <JOB>"))
+    .description("the same state as text for a general circuit simulator")
+    .option("--relays <settled|live>", "relays as contacts, or as coils and switches")
+    .action((path, options) => finish(spiceCommand(world, path, options)));
+  addWireCommands(program, world, finish);
+  return program;
+}
+
+function addWireCommands(
+  program: Command,
+  world: World,
+  finish: (code: ExitCode | Promise<ExitCode>) => void,
+): void {
+  program
+    .command("wire <DESCRIPTION...>")
+    .description(
+      'read a wire any way a person names it: 32/0.20, "1 mm2", "16 AWG", "copper 1.2 mm"',
+    )
+    .option("--amps <A>", "current it has to carry")
+    .option("--volts <V>", "system volts")
+    .option("--length <m>", "length in metres")
+    .option("--one-way", "the length is one way only; the return is another wire")
+    .option("--drop <V|%>", "volt drop allowed, such as 0.3 or 3%")
+    .option("--ambient <C>", "air temperature")
+    .option("--bundle <n>", "wires in the bundle")
+    .option("--json", "one JSON object")
+    .action((words, options) => finish(wireCommand(world, words.join(" "), options)));
+  program
+    .command("bundle <OD...>")
+    .description("diameter of a loom from outside diameters in mm: 2.1x5 2.8 3.4")
+    .option("--seed <n>", "where the search starts; the same seed gives the same answer")
+    .option("--json", "one JSON object")
+    .action((words, options) => finish(bundleCommand(world, words, options)));
+}
+
+/** Reads the words, runs the command, returns what the shell is told. Only here is a fault of ours caught. */
+export async function runCommandLine(world: World, words: readonly string[]): Promise<ExitCode> {
+  let outcome: ExitCode | Promise<ExitCode> = 0;
+  const program = makeProgram(world, (code) => {
+    outcome = code;
+  });
+  try {
+    if (words.length === 0) {
+      world.out(program.helpInformation());
+      return 2;
+    }
+    await program.parseAsync(words, { from: "user" });
+    return await outcome;
+  } catch (error) {
+    if (error instanceof CommanderError) return wordsRefused(world, error, words);
+    const what = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    world.err(`A fault of ours, not of the job: ${what.split("\n").slice(0, 3).join(" | ")}\n`);
+    world.err("Nothing was written. Please report it with the job file.\n");
+    return 3;
+  }
+}
+
+function wordsRefused(world: World, error: CommanderError, words: readonly string[]): ExitCode {
+  if (error.exitCode === 0) return 0;
+  const message = error.message
+    .replace(/^error: /, "")
+    .split("\n")
+    .join(" ");
+  const remedy =
+    `Run copperwright ${words[0] === undefined ? "" : "help "}to see the commands.`.replace(
+      "  ",
+      " ",
+    );
+  if (words.includes("--json")) {
+    const refusal = argumentRefusal("command line", words.join(" "), message, remedy);
+    world.out(printJson({ ...commonFields(words[0] ?? "help", null), refusals: [refusal] }));
+  } else {
+    world.err(`${message}\n${remedy}\n`);
+  }
+  return 2;
+}
