@@ -46,7 +46,7 @@ export const supplySchema = z.strictObject({
 });
 
 export const colourPlanSchema = z.strictObject({
-  scheme: z.string().max(32).describe("A scheme of tables/colourSchemes"),
+  scheme: z.string().max(32).describe("A scheme of tables/colourSchemes, or none"),
   letters: z
     .enum(["iec", "british", "german", "japanese"])
     .describe("Letter system printed on every sheet"),

@@ -6,7 +6,11 @@ import { basisSchema, lengthSchema, ohmSchema } from "./valuedSchema.ts";
 
 /** One end of a wire: what is fitted and how. Absent: chosen from what the pin offers and the wire, and shown as chosen. */
 export const wireEndSchema = z.strictObject({
-  terminal: z.string().max(32).optional().describe("A row of tables/terminals"),
+  terminal: z
+    .string()
+    .max(32)
+    .optional()
+    .describe("A row of tables/terminals, or ring- and a row of tables/studs: ring-M6"),
   joining: z.enum(["crimped", "soldered", "screwed", "twisted", "clamped"]).optional(),
   solderDipped: z
     .boolean()
@@ -65,25 +69,27 @@ export const connectorSchema = z.strictObject({
   note: nameSchema.optional(),
 });
 
+export const dropClassSchema = z
+  .enum([
+    "headlamp",
+    "tail-signal",
+    "ignition",
+    "charge",
+    "starter",
+    "starter-control",
+    "horn",
+    "accessory",
+    "earth",
+    "main-feed",
+    "kill",
+    "ac-lighting",
+  ])
+  .describe("Picks its volt-drop limit from tables/voltDropLimits");
+
 export const circuitSchema = z.strictObject({
   id: idSchema,
   name: nameSchema,
-  dropClass: z
-    .enum([
-      "headlamp",
-      "tail-signal",
-      "ignition",
-      "charge",
-      "starter",
-      "starter-control",
-      "horn",
-      "accessory",
-      "earth",
-      "main-feed",
-      "kill",
-      "ac-lighting",
-    ])
-    .describe("Picks its volt-drop limit from tables/voltDropLimits"),
+  dropClass: dropClassSchema,
 });
 
 export const loomSchema = z.strictObject({

@@ -22,20 +22,41 @@ export function nearestWord(word: string, candidates: Iterable<string>): string 
   return best;
 }
 
-/** Number of slips between two words, or null when more than the limit. */
+/** Number of slips between two words, or null when more than the limit. What they begin and end with alike costs nothing. */
 function distanceWithin(a: string, b: string, limitCount: number): number | null {
   if (Math.abs(a.length - b.length) > limitCount) return null;
+  const shortestCount = Math.min(a.length, b.length);
+  let start = 0;
+  while (start < shortestCount && a[start] === b[start]) start++;
+  let endCount = 0;
+  while (
+    endCount < shortestCount - start &&
+    a[a.length - 1 - endCount] === b[b.length - 1 - endCount]
+  ) {
+    endCount++;
+  }
+  return slips(
+    a.slice(start, a.length - endCount),
+    b.slice(start, b.length - endCount),
+    limitCount,
+  );
+}
+
+function slips(a: string, b: string, limitCount: number): number | null {
   let beforeLast: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
+    let least = i;
     for (let j = 1; j <= b.length; j++) {
       const isSame = a[i - 1] === b[j - 1];
       const isSwap = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
       const straight = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + (isSame ? 0 : 1));
-      row.push(isSwap ? Math.min(straight, beforeLast[j - 2]! + 1) : straight);
+      const fewest = isSwap ? Math.min(straight, beforeLast[j - 2]! + 1) : straight;
+      row.push(fewest);
+      least = Math.min(least, fewest);
     }
-    if (Math.min(...row) > limitCount) return null;
+    if (least > limitCount) return null;
     beforeLast = last;
     last = row;
   }

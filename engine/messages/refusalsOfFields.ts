@@ -61,6 +61,10 @@ export const refusalsOfFields = {
     message: "{place} is keyed by {found}, and {wanted}.",
     remedy: "Use the id of what is meant.",
   },
+  "item-too-large": {
+    message: "{place} holds more than {limitCount} values, far more than any one thing of a job.",
+    remedy: "Split it into several.",
+  },
   "field-other": {
     message: "{place} cannot be read: {wanted}.",
     remedy: "Mend the value.",

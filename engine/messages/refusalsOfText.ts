@@ -42,7 +42,8 @@ export const refusalsOfText = {
     remedy: "Use another name.",
   },
   "json-list-too-long": {
-    message: "This list has more than {limitCount} items, the most a job may hold in one list.",
+    message:
+      "More than {limitCount} items stand between one pair of brackets, the most a job may hold.",
     remedy: "Split the job into several.",
   },
   "json-too-many-values": {
@@ -68,7 +69,7 @@ export const refusalsOfText = {
     remedy: "Update this program. The file has not been changed.",
   },
   "more-problems": {
-    message: "{count} more problems were found and are not listed.",
+    message: "At least {count} more problems were found and are not listed.",
     remedy: "Mend those listed first, then read the job again.",
   },
 } as const;

@@ -1,9 +1,8 @@
 import type { Job } from "../job.ts";
-import { jobSchema } from "../jobSchema.ts";
+import { checkFields } from "./checkFields.ts";
 import { duplicateIds } from "./duplicateIds.ts";
 import { duplicateLoads } from "./duplicateLoads.ts";
 import { emptyThings } from "./emptyThings.ts";
-import { fieldProblems } from "./fieldProblems.ts";
 import { jobIndex } from "./jobIndex.ts";
 import { layoutNames } from "./layoutNames.ts";
 import { namedGenerators } from "./namedGenerators.ts";
@@ -13,6 +12,7 @@ import { partPins } from "./partPins.ts";
 import { pinEnds } from "./pinEnds.ts";
 import type { Problem } from "./problem.ts";
 import { switchPositions } from "./switchPositions.ts";
+import { tableRows } from "./tableRows.ts";
 
 export const REFERENCE_CHECKS = [
   duplicateIds,
@@ -25,6 +25,7 @@ export const REFERENCE_CHECKS = [
   emptyThings,
   namedGenerators,
   layoutNames,
+  tableRows,
 ] as const;
 
 export type JobChecked =
@@ -35,11 +36,9 @@ export type JobChecked =
  * A parsed value as a job: first every field by itself, all of them; then, once every field can be trusted, how they refer to one another.
  */
 export function checkJob(value: unknown): JobChecked {
-  const parsed = jobSchema.safeParse(value);
-  if (!parsed.success) {
-    return { ok: false, problems: fieldProblems(jobSchema, value, parsed.error.issues) };
-  }
-  const index = jobIndex(parsed.data);
+  const checked = checkFields(value);
+  if (!checked.ok) return checked;
+  const index = jobIndex(checked.job);
   const problems = REFERENCE_CHECKS.flatMap((check) => check(index));
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, job: parsed.data };
+  return problems.length > 0 ? { ok: false, problems } : checked;
 }
