@@ -16,6 +16,13 @@ export interface CompiledNetwork {
   readonly positionA: Int32Array;
   readonly positionB: Int32Array;
   readonly entry: Int32Array;
+  /**
+   * Branches at each position, positions with equally many of them together (loops of one length are foretold well):
+   * positions in that order, pointers (size n + 1), then k for a branch leaving there, m + k for one arriving.
+   */
+  readonly incidentPosition: Int32Array;
+  readonly incidentStart: Int32Array;
+  readonly incident: Int32Array;
   /** Slot of each branch that may be nonlinear, −1 for the linear ones; and the branch of each slot. */
   readonly slotOfBranch: Int32Array;
   readonly branchOfSlot: Int32Array;
@@ -25,13 +32,16 @@ export interface CompiledNetwork {
 /** Overwritten by every solve. Sizes: n unknown nodes, m branches, k slots. */
 export interface Workspace {
   readonly mesh: StarMesh;
+  /** The late part of mesh.value, and of injectedA: views, to be overwritten in one go. */
+  readonly lateValue: Float64Array;
+  readonly lateInjectedA: Float64Array;
   /** Linear branches as they stand in this solve: conductance S and EMF V (size m, 0 where the branch is a slot). */
   readonly linearS: Float64Array;
   readonly linearEmfV: Float64Array;
   readonly slots: LawSlots;
   /** Branches that differ from the compiled network at the moment. */
   readonly overridden: number[];
-  /** Result: volts by position (size n + 1, the reference last) and branch currents, A. */
+  /** Result: volts by position (size n + 1, the reference last); branch currents, A (size m), then the same negated (to 2m). */
   readonly positionV: Float64Array;
   readonly branchA: Float64Array;
   /** Currents left over at each position (size n + 1), A. */
@@ -43,6 +53,8 @@ export interface Workspace {
   readonly reducedA: Float64Array;
   readonly factoredS: Float64Array;
   readonly factoredEmfV: Float64Array;
+  /** [0]: how many linear branches differ from those; [1]: 1 while the mesh holds the reduced linear part at all. */
+  readonly factored: Int32Array;
   /** Linearisation of each slot: i ≈ lineA + lineS · (v − lineV). */
   readonly lineV: Float64Array;
   readonly lineA: Float64Array;
@@ -63,6 +75,7 @@ export function compileNetwork(network: Network): CompiledNetwork {
   });
   const place = (node: number): number => pattern.positionOfNode[node]!;
   const compiled: CompiledNetwork = {
+    ...incidence(network, pattern),
     network,
     pattern,
     positionA: Int32Array.from(branches, (branch) => place(branch.a)),
@@ -84,6 +97,29 @@ export function compileNetwork(network: Network): CompiledNetwork {
   return compiled;
 }
 
+function incidence(
+  { branches }: Network,
+  { unknownCount, positionOfNode }: StarMeshPattern,
+): Pick<CompiledNetwork, "incidentPosition" | "incidentStart" | "incident"> {
+  const at: number[][] = Array.from({ length: unknownCount + 1 }, () => []);
+  branches.forEach(({ a, b }, k) => {
+    if (a === b) return;
+    at[positionOfNode[a]!]!.push(k);
+    at[positionOfNode[b]!]!.push(branches.length + k);
+  });
+  const positions = Array.from({ length: unknownCount }, (_, j) => j);
+  positions.sort((one, two) => at[one]!.length - at[two]!.length || one - two);
+  const incidentStart = new Int32Array(unknownCount + 1);
+  positions.forEach((j, k) => {
+    incidentStart[k + 1] = incidentStart[k]! + at[j]!.length;
+  });
+  return {
+    incidentPosition: Int32Array.from(positions),
+    incidentStart,
+    incident: Int32Array.from(positions.flatMap((j) => at[j]!)),
+  };
+}
+
 export function isLinear(law: Law): boolean {
   return law.kind === "ohm" || law.kind === "emf";
 }
@@ -97,20 +133,25 @@ function workspace(
   const m = laws.length;
   const lateEntries = pattern.rowIndex.length - pattern.columnStart[pattern.splitColumn]!;
   const floats = (size: number): Float64Array => new Float64Array(size);
+  const mesh = starMesh(pattern);
+  const injectedA = floats(n + 1);
   return {
-    mesh: starMesh(pattern),
+    mesh,
+    lateValue: mesh.value.subarray(pattern.columnStart[pattern.splitColumn]!),
+    lateInjectedA: injectedA.subarray(pattern.splitColumn),
     linearS: floats(m),
     linearEmfV: floats(m),
     slots: lawSlots(slotLaws),
     overridden: [],
     positionV: floats(n + 1),
-    branchA: floats(m),
+    branchA: floats(2 * m),
     leftoverA: floats(n + 1),
-    injectedA: floats(n + 1),
+    injectedA,
     reducedS: floats(lateEntries),
     reducedA: floats(n + 1 - pattern.splitColumn),
-    factoredS: floats(m).fill(Number.NaN),
+    factoredS: floats(m),
     factoredEmfV: floats(m),
+    factored: new Int32Array(2),
     lineV: floats(slotLaws.length),
     lineA: floats(slotLaws.length),
     lineS: floats(slotLaws.length),
@@ -122,13 +163,18 @@ function setLaw(compiled: CompiledNetwork, branchIndex: number, law: Law): void 
   const { work, slotOfBranch } = compiled;
   const slot = slotOfBranch[branchIndex]!;
   if (slot >= 0) loadSlot(work.slots, slot, law);
-  else if (law.kind === "ohm") {
-    work.linearS[branchIndex] = 1 / law.ohm;
-    work.linearEmfV[branchIndex] = 0;
-  } else if (law.kind === "emf") {
-    work.linearS[branchIndex] = 1 / law.internalOhm;
-    work.linearEmfV[branchIndex] = law.emfV;
-  } else throw new Error(`Branch ${branchIndex} was compiled linear and cannot take a ${law.kind}`);
+  else if (law.kind === "ohm") setLinear(work, branchIndex, 1 / law.ohm, 0);
+  else if (law.kind === "emf") setLinear(work, branchIndex, 1 / law.internalOhm, law.emfV);
+  else throw new Error(`Branch ${branchIndex} was compiled linear and cannot take a ${law.kind}`);
+}
+
+function setLinear(work: Workspace, k: number, conductanceS: number, emfV: number): void {
+  const { linearS, linearEmfV, factoredS, factoredEmfV, factored } = work;
+  const differed = linearS[k] !== factoredS[k] || linearEmfV[k] !== factoredEmfV[k];
+  const differs = conductanceS !== factoredS[k] || emfV !== factoredEmfV[k];
+  linearS[k] = conductanceS;
+  linearEmfV[k] = emfV;
+  factored[0] = factored[0]! + Number(differs) - Number(differed);
 }
 
 /** Brings the workspace back to the compiled network, then applies the overrides of this solve. */

@@ -1,5 +1,4 @@
 import type { CompiledNetwork } from "./compileNetwork.ts";
-import { evaluateSlot } from "./lawSlots.ts";
 import { addLeaks, forgetLinearPart } from "./linearPart.ts";
 import { type KirchhoffCheck, measureKirchhoff } from "./measureKirchhoff.ts";
 import { applyShorts, shortColumns } from "./shortColumns.ts";
@@ -39,22 +38,18 @@ export function descendContent(
   return { ...check, stepCount };
 }
 
-/** Solves G · step = −leftover with the slopes at the present volts. */
+/** Solves G · step = −leftover with the slopes last measured. */
 function newtonDirection(
   compiled: CompiledNetwork,
   shorts: readonly Short[],
   step: Float64Array,
 ): void {
-  const { work, pattern, entry, slotOfBranch, branchOfSlot, positionA, positionB } = compiled;
+  const { work, pattern, entry, slotOfBranch } = compiled;
   const n = pattern.unknownCount;
   const { value } = work.mesh;
   forgetLinearPart(compiled);
   value.fill(0);
   addLeaks(compiled, 1 / compiled.network.leakOhm);
-  for (let s = 0; s < branchOfSlot.length; s++) {
-    const k = branchOfSlot[s]!;
-    evaluateSlot(work.slots, s, work.positionV[positionA[k]!]! - work.positionV[positionB[k]!]!);
-  }
   for (let k = 0; k < entry.length; k++) {
     const slot = slotOfBranch[k]!;
     if (entry[k]! < 0) continue;

@@ -9,7 +9,9 @@ export interface LawSlots {
   readonly parameter: Float64Array;
   /** Curve points v0, i0, v1, i1 …; null for other kinds. */
   readonly curve: (Float64Array | null)[];
-  /** Current, A, and slope, S, of each slot where it was last evaluated. */
+  /** Volts wanted next of each slot; volts at which it was last evaluated (NaN: never), with current, A, and slope, S, there. */
+  readonly v: Float64Array;
+  readonly atV: Float64Array;
   readonly currentA: Float64Array;
   readonly slopeS: Float64Array;
 }
@@ -29,6 +31,8 @@ export function lawSlots(laws: readonly Law[]): LawSlots {
     kind: new Uint8Array(laws.length),
     parameter: new Float64Array(laws.length * PARAMETER_COUNT),
     curve: laws.map(() => null),
+    v: new Float64Array(laws.length),
+    atV: new Float64Array(laws.length).fill(Number.NaN),
     currentA: new Float64Array(laws.length),
     slopeS: new Float64Array(laws.length),
   };
@@ -40,6 +44,7 @@ export function lawSlots(laws: readonly Law[]): LawSlots {
 
 /** Writes a law into a slot, with what the inner loop would otherwise compute again and again. */
 export function loadSlot(slots: LawSlots, s: number, law: Law): void {
+  slots.atV[s] = Number.NaN;
   slots.kind[s] = KIND[law.kind];
   slots.parameter.set(parameters(law), s * PARAMETER_COUNT);
   slots.curve[s] = law.kind === "curve" ? Float64Array.from(law.points.flat()) : null;
@@ -67,31 +72,40 @@ function parameters(law: Law): number[] {
   }
 }
 
-/** Current and slope of slot s at v volts, left in slots.currentA[s] and slots.slopeS[s]. */
-export function evaluateSlot(slots: LawSlots, s: number, v: number): void {
-  const { kind, parameter } = slots;
-  const p = s * PARAMETER_COUNT;
-  if (kind[s] === FILAMENT) {
-    const u = v * parameter[p]!;
-    const square = u * u;
-    const sum = square + parameter[p + 2]!;
-    const half = parameter[p + 3]!;
-    const factor = Math.exp(half * Math.log(sum));
-    slots.currentA[s] = parameter[p + 1]! * u * factor;
-    slots.slopeS[s] = parameter[p + 4]! * factor * (1 + (2 * half * square) / sum);
-  } else if (kind[s] === LINEAR) {
-    slots.slopeS[s] = parameter[p]!;
-    slots.currentA[s] = parameter[p]! * (v - parameter[p + 1]!);
-  } else if (kind[s] === DIODE) evaluateDiode(slots, s, v);
-  else evaluateCurve(slots, s, v);
+/**
+ * Current and slope of every slot at slots.v, left in slots.currentA and slots.slopeS; slots already evaluated there are
+ * skipped. In one loop, and with numbers handed over in arrays, because a call with a fraction in it costs more than the law.
+ */
+export function evaluateSlots(slots: LawSlots): void {
+  const { count, kind, parameter, v, atV, currentA, slopeS } = slots;
+  for (let s = 0; s < count; s++) {
+    const volts = v[s]!;
+    if (atV[s] === volts) continue;
+    atV[s] = volts;
+    const p = s * PARAMETER_COUNT;
+    if (kind[s] === FILAMENT) {
+      const u = volts * parameter[p]!;
+      const square = u * u;
+      const sum = square + parameter[p + 2]!;
+      const half = parameter[p + 3]!;
+      const factor = Math.exp(half * Math.log(sum));
+      currentA[s] = parameter[p + 1]! * u * factor;
+      slopeS[s] = parameter[p + 4]! * factor * (1 + (2 * half * square) / sum);
+    } else if (kind[s] === LINEAR) {
+      slopeS[s] = parameter[p]!;
+      currentA[s] = parameter[p]! * (volts - parameter[p + 1]!);
+    } else if (kind[s] === DIODE) evaluateDiode(slots, s);
+    else evaluateCurve(slots, s);
+  }
 }
 
 /**
  * Junction behind a series resistance R, exactly: with a = n·Vt, w = R(i + Is)/a obeys w + ln w = ln(R·Is/a) + (v + R·Is)/a.
  * Without resistance i = Is(exp(v/a) − 1).
  */
-function evaluateDiode(slots: LawSlots, s: number, v: number): void {
+function evaluateDiode(slots: LawSlots, s: number): void {
   const { parameter } = slots;
+  const v = slots.v[s]!;
   const p = s * PARAMETER_COUNT;
   const isA = parameter[p]!;
   const scaleV = parameter[p + 1]!;
@@ -109,7 +123,8 @@ function evaluateDiode(slots: LawSlots, s: number, v: number): void {
   slots.currentA[s] = isA * Math.expm1(inside) + slopeS * scaleV * (exponent - inside);
 }
 
-function evaluateCurve(slots: LawSlots, s: number, v: number): void {
+function evaluateCurve(slots: LawSlots, s: number): void {
+  const v = slots.v[s]!;
   const points = slots.curve[s]!;
   let low = 0;
   let high = points.length / 2 - 1;
@@ -128,13 +143,15 @@ function evaluateCurve(slots: LawSlots, s: number, v: number): void {
 /** Current, A, of a law at v volts across it (from a to b). */
 export function lawCurrentA(law: Law, v: number): number {
   const slots = lawSlots([law]);
-  evaluateSlot(slots, 0, v);
+  slots.v[0] = v;
+  evaluateSlots(slots);
   return slots.currentA[0]!;
 }
 
 /** Slope di/dv, S, of a law at v volts across it. */
 export function lawSlopeS(law: Law, v: number): number {
   const slots = lawSlots([law]);
-  evaluateSlot(slots, 0, v);
+  slots.v[0] = v;
+  evaluateSlots(slots);
   return slots.slopeS[0]!;
 }

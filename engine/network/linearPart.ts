@@ -2,13 +2,12 @@ import type { CompiledNetwork } from "./compileNetwork.ts";
 import { eliminate } from "./starMesh.ts";
 
 /**
- * Eliminates everything that does not change within a solve (columns before splitColumn), unless it already stands so:
- * the conductances and EMFs it was made from are compared one by one.
+ * Eliminates everything that does not change within a solve (columns before splitColumn), unless it already stands so.
  */
 export function reduceLinearPart(compiled: CompiledNetwork): void {
-  if (standsAlready(compiled)) return;
   const { work, pattern } = compiled;
-  const { splitColumn, columnStart, unknownCount } = pattern;
+  if (work.factored[1] === 1 && work.factored[0] === 0) return;
+  const { splitColumn } = pattern;
   const { mesh, injectedA, reducedS, reducedA } = work;
   const { value } = mesh;
   value.fill(0);
@@ -16,26 +15,24 @@ export function reduceLinearPart(compiled: CompiledNetwork): void {
   addLeaks(compiled, 1 / compiled.network.leakOhm);
   addLinearBranches(compiled);
   eliminate(mesh, 0, splitColumn, injectedA);
-  const firstLate = columnStart[splitColumn]!;
-  for (let p = firstLate, k = 0; p < value.length; p++, k++) reducedS[k] = value[p]!;
-  for (let j = splitColumn, k = 0; j <= unknownCount; j++, k++) reducedA[k] = injectedA[j]!;
+  reducedS.set(work.lateValue);
+  reducedA.set(work.lateInjectedA);
   work.factoredS.set(work.linearS);
   work.factoredEmfV.set(work.linearEmfV);
+  work.factored[0] = 0;
+  work.factored[1] = 1;
 }
 
 /** Says that the mesh was used for something else: the next solve starts from the beginning. */
 export function forgetLinearPart(compiled: CompiledNetwork): void {
-  compiled.work.factoredS.fill(Number.NaN);
+  compiled.work.factored[1] = 0;
 }
 
 /** Copies the reduced late columns back into the mesh, ready for the nonlinear branches. */
 export function restoreReduced(compiled: CompiledNetwork): void {
-  const { work, pattern } = compiled;
-  const { value } = work.mesh;
-  const { reducedS, reducedA, injectedA } = work;
-  const firstLate = pattern.columnStart[pattern.splitColumn]!;
-  for (let k = 0; k < reducedS.length; k++) value[firstLate + k] = reducedS[k]!;
-  for (let k = 0; k < reducedA.length; k++) injectedA[pattern.splitColumn + k] = reducedA[k]!;
+  const { work } = compiled;
+  work.lateValue.set(work.reducedS);
+  work.lateInjectedA.set(work.reducedA);
 }
 
 /** Adds a conductance from every unknown node to the reference: the last entry of its column. */
@@ -46,15 +43,6 @@ export function addLeaks(compiled: CompiledNetwork, leakS: number): void {
     const last = columnStart[j]! - 1;
     value[last] = value[last]! + leakS;
   }
-}
-
-function standsAlready(compiled: CompiledNetwork): boolean {
-  const { linearS, linearEmfV, factoredS, factoredEmfV } = compiled.work;
-  if (linearS.length === 0) return false;
-  for (let k = 0; k < linearS.length; k++) {
-    if (linearS[k] !== factoredS[k] || linearEmfV[k] !== factoredEmfV[k]) return false;
-  }
-  return true;
 }
 
 function addLinearBranches(compiled: CompiledNetwork): void {

@@ -1,5 +1,5 @@
 import type { CompiledNetwork } from "./compileNetwork.ts";
-import { evaluateSlot } from "./lawSlots.ts";
+import { evaluateSlots } from "./lawSlots.ts";
 import type { Short } from "./solution.ts";
 
 /** Part of the acceptance bound that does not depend on the currents, and the part that does. */
@@ -20,41 +20,55 @@ export function measureKirchhoff(
   compiled: CompiledNetwork,
   shorts: readonly Short[],
 ): KirchhoffCheck {
-  const { work, positionA, positionB, branchOfSlot, pattern } = compiled;
-  const { linearS, linearEmfV, positionV, branchA, leftoverA, slots } = work;
-  const n = pattern.unknownCount;
-  const leakS = 1 / compiled.network.leakOhm;
-  for (let j = 0; j < n; j++) leftoverA[j] = leakS * positionV[j]!;
-  let largestA = 0;
-  for (let k = 0; k < linearS.length; k++) {
-    const a = positionA[k]!;
-    const b = positionB[k]!;
-    const iA = linearS[k]! * (positionV[a]! - positionV[b]! - linearEmfV[k]!);
-    branchA[k] = iA;
-    leftoverA[a] = leftoverA[a]! + iA;
-    leftoverA[b] = leftoverA[b]! - iA;
-    const size = Math.abs(iA);
-    if (size > largestA) largestA = size;
+  evaluateBranches(compiled);
+  let largestA = gatherLeftover(compiled);
+  for (const short of shorts) largestA = Math.max(largestA, addShort(compiled, short));
+  const { leftoverA } = compiled.work;
+  let residualA = 0;
+  for (let j = 0; j < compiled.pattern.unknownCount; j++) {
+    residualA = Math.max(residualA, Math.abs(leftoverA[j]!));
+  }
+  const boundA = RESIDUAL_FLOOR_A + RESIDUAL_RATIO * largestA;
+  return { residualA, accepted: Number.isFinite(residualA) && residualA <= boundA };
+}
+
+function evaluateBranches(compiled: CompiledNetwork): void {
+  const { work, positionA, positionB, branchOfSlot } = compiled;
+  const { linearS, linearEmfV, positionV, branchA, slots } = work;
+  const m = linearS.length;
+  for (let k = 0; k < m; k++) {
+    const v = positionV[positionA[k]!]! - positionV[positionB[k]!]!;
+    const currentA = linearS[k]! * (v - linearEmfV[k]!);
+    branchA[k] = currentA;
+    branchA[m + k] = -currentA;
   }
   for (let s = 0; s < branchOfSlot.length; s++) {
     const k = branchOfSlot[s]!;
-    const a = positionA[k]!;
-    const b = positionB[k]!;
-    evaluateSlot(slots, s, positionV[a]! - positionV[b]!);
-    const iA = slots.currentA[s]!;
-    branchA[k] = iA;
-    leftoverA[a] = leftoverA[a]! + iA;
-    leftoverA[b] = leftoverA[b]! - iA;
-    const size = Math.abs(iA);
-    if (size > largestA) largestA = size;
+    slots.v[s] = positionV[positionA[k]!]! - positionV[positionB[k]!]!;
   }
-  for (const short of shorts) largestA = Math.max(largestA, addShort(compiled, short));
-  let residualA = 0;
-  for (let j = 0; j < n; j++) {
-    const size = Math.abs(leftoverA[j]!);
-    if (!(size <= residualA)) residualA = size;
+  evaluateSlots(slots);
+  for (let s = 0; s < branchOfSlot.length; s++) {
+    const currentA = slots.currentA[s]!;
+    branchA[branchOfSlot[s]!] = currentA;
+    branchA[m + branchOfSlot[s]!] = -currentA;
   }
-  return { residualA, accepted: residualA <= RESIDUAL_FLOOR_A + RESIDUAL_RATIO * largestA };
+}
+
+/** leftover_j = leak + Σ currents leaving − Σ currents arriving. Returns the largest |branch current|. */
+function gatherLeftover(compiled: CompiledNetwork): number {
+  const { incidentPosition, incidentStart, incident, work } = compiled;
+  const { positionV, branchA, leftoverA } = work;
+  const leakS = 1 / compiled.network.leakOhm;
+  for (let k = 0; k < incidentPosition.length; k++) {
+    const j = incidentPosition[k]!;
+    let sumA = leakS * positionV[j]!;
+    const end = incidentStart[k + 1]!;
+    for (let p = incidentStart[k]!; p < end; p++) sumA += branchA[incident[p]!]!;
+    leftoverA[j] = sumA;
+  }
+  let largestA = 0;
+  for (let k = 0; k < branchA.length; k++) if (branchA[k]! > largestA) largestA = branchA[k]!;
+  return largestA;
 }
 
 function addShort(compiled: CompiledNetwork, { a, b, ohm }: Short): number {

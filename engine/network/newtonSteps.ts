@@ -1,5 +1,5 @@
 import type { CompiledNetwork } from "./compileNetwork.ts";
-import { DIODE, evaluateSlot, FILAMENT, PARAMETER_COUNT } from "./lawSlots.ts";
+import { DIODE, evaluateSlots, FILAMENT, PARAMETER_COUNT } from "./lawSlots.ts";
 import { restoreReduced } from "./linearPart.ts";
 import { applyShorts, type ShortColumns, takeShorts } from "./shortColumns.ts";
 import { backward, eliminate } from "./starMesh.ts";
@@ -13,17 +13,28 @@ export function startLines(compiled: CompiledNetwork, initialV: ArrayLike<number
   const { slots } = work;
   for (let s = 0; s < branchOfSlot.length; s++) {
     const { a, b } = network.branches[branchOfSlot[s]!]!;
-    if (initialV !== null) lineAt(compiled, s, initialV[a]! - initialV[b]!);
-    else if (slots.kind[s] === FILAMENT) {
-      work.lineV[s] = 0;
-      work.lineA[s] = 0;
-      work.lineS[s] = slots.parameter[s * PARAMETER_COUNT + 4]!;
-    } else lineAt(compiled, s, 0);
+    slots.v[s] = initialV === null ? 0 : initialV[a]! - initialV[b]!;
+  }
+  evaluateSlots(slots);
+  takeLines(compiled);
+  if (initialV !== null) return;
+  for (let s = 0; s < branchOfSlot.length; s++) {
+    if (slots.kind[s] === FILAMENT) work.lineS[s] = slots.parameter[s * PARAMETER_COUNT + 4]!;
+  }
+}
+
+function takeLines(compiled: CompiledNetwork): void {
+  const { slots, lineV, lineA, lineS } = compiled.work;
+  for (let s = 0; s < lineV.length; s++) {
+    lineV[s] = slots.v[s]!;
+    lineA[s] = slots.currentA[s]!;
+    lineS[s] = slots.slopeS[s]!;
   }
 }
 
 /**
  * Plain Newton steps on the late columns: solve with every nonlinear branch replaced by its line, move the lines, repeat.
+ * A filament whose volts changed sign is next taken at 0 V: plain steps across its steep origin swing from side to side.
  * Ends when laws and lines agree or after `most` steps; leaves the volts of all positions in work.positionV.
  * @returns the number of steps
  */
@@ -75,44 +86,40 @@ function addLines(compiled: CompiledNetwork): void {
 function moveLines(compiled: CompiledNetwork): number {
   const { positionA, positionB, branchOfSlot, work } = compiled;
   const { positionV, slots, lineV, lineA, lineS } = work;
-  let sumA = 0;
   for (let s = 0; s < branchOfSlot.length; s++) {
     const k = branchOfSlot[s]!;
-    const v = positionV[positionA[k]!]! - positionV[positionB[k]!]!;
-    evaluateSlot(slots, s, v);
-    sumA += Math.abs(slots.currentA[s]! - (lineA[s]! + lineS[s]! * (v - lineV[s]!)));
-    const next = guardedV(compiled, s, v);
-    if (next !== v) evaluateSlot(slots, s, next);
-    lineV[s] = next;
-    lineA[s] = slots.currentA[s]!;
-    lineS[s] = slots.slopeS[s]!;
+    slots.v[s] = positionV[positionA[k]!]! - positionV[positionB[k]!]!;
   }
+  evaluateSlots(slots);
+  let sumA = 0;
+  let guarded = false;
+  for (let s = 0; s < branchOfSlot.length; s++) {
+    const v = slots.v[s]!;
+    sumA += Math.abs(slots.currentA[s]! - (lineA[s]! + lineS[s]! * (v - lineV[s]!)));
+    if (slots.kind[s] === FILAMENT) {
+      if (v * lineV[s]! < 0) slots.v[s] = 0;
+    } else if (slots.kind[s] === DIODE) limitJunction(compiled, s);
+    if (slots.v[s] !== v) guarded = true;
+  }
+  if (guarded && sumA > AGREEMENT_A) evaluateSlots(slots);
+  takeLines(compiled);
   return sumA;
 }
 
 /**
- * Where to linearise next. A filament whose volts changed sign is taken at 0 V, else steps across the steep origin swing from
- * side to side; a junction without resistance climbs by the logarithm of the step wanted (the limiting of SPICE 2, Nagel 1975,
- * *memory*).
+ * A junction without resistance climbs by the logarithm of the step wanted (the limiting of SPICE 2, Nagel 1975, *memory*).
+ * With resistance its current is solved exactly and needs no limit.
  */
-function guardedV(compiled: CompiledNetwork, s: number, v: number): number {
+function limitJunction(compiled: CompiledNetwork, s: number): void {
   const { slots, lineV } = compiled.work;
-  const before = lineV[s]!;
-  if (slots.kind[s] === FILAMENT) return v * before < 0 ? 0 : v;
   const p = s * PARAMETER_COUNT;
-  if (slots.kind[s] !== DIODE || slots.parameter[p + 2]! > 0) return v;
+  if (slots.parameter[p + 2]! > 0) return;
+  const v = slots.v[s]!;
+  const before = lineV[s]!;
   const scaleV = slots.parameter[p + 1]!;
   const kneeV = slots.parameter[p + 3]!;
-  if (v <= kneeV || Math.abs(v - before) <= 2 * scaleV) return v;
-  if (before <= 0) return scaleV * Math.log(v / scaleV);
+  if (v <= kneeV || Math.abs(v - before) <= 2 * scaleV) return;
   const ratio = 1 + (v - before) / scaleV;
-  return ratio > 0 ? before + scaleV * Math.log(ratio) : kneeV;
-}
-
-function lineAt(compiled: CompiledNetwork, s: number, v: number): void {
-  const { slots, lineV, lineA, lineS } = compiled.work;
-  evaluateSlot(slots, s, v);
-  lineV[s] = v;
-  lineA[s] = slots.currentA[s]!;
-  lineS[s] = slots.slopeS[s]!;
+  if (before <= 0) slots.v[s] = scaleV * Math.log(v / scaleV);
+  else slots.v[s] = ratio > 0 ? before + scaleV * Math.log(ratio) : kneeV;
 }

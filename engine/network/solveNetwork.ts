@@ -71,7 +71,14 @@ export function readSolution(
     slotOfBranch[k]! < 0 ? linearS : work.slots.slopeS[slotOfBranch[k]!]!,
   );
   const shortA = Float64Array.from(shorts, ({ a, b, ohm }) => (nodeV[a]! - nodeV[b]!) / ohm);
-  return { ...status, nodeV, branchA: work.branchA.slice(), branchSlopeS, shortA, shorts };
+  return {
+    ...status,
+    nodeV,
+    branchA: work.branchA.slice(0, network.branches.length),
+    branchSlopeS,
+    shortA,
+    shorts,
+  };
 }
 
 /** Compiles anew when an override puts a nonlinear law where the pattern expects a linear one: slower, never wrong. */
