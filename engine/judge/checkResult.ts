@@ -95,7 +95,12 @@ export interface CheckFuseRow {
 
 export interface CheckResult {
   readonly verdict: Verdict;
-  readonly counts: { readonly stop: number; readonly mend: number; readonly advise: number; readonly notProven: number };
+  readonly counts: {
+    readonly stop: number;
+    readonly mend: number;
+    readonly advise: number;
+    readonly notProven: number;
+  };
   readonly lengthsComplete: boolean;
   readonly passes: number;
   readonly settled: boolean;

@@ -1,0 +1,43 @@
+import type { Job, PinPlace, Wire } from "../job/index.ts";
+import type { Finding } from "../messages/index.ts";
+import type { CompiledJob } from "../operate/index.ts";
+import type { Protection } from "../protect/index.ts";
+import type { Conductors, Routed } from "../route/index.ts";
+import type { Rating } from "../size/index.ts";
+import type { CheckLoadRow } from "./checkResult.ts";
+import type { SizedWires } from "./sizedWires.ts";
+import type { WorstCase } from "./worstCase.ts";
+
+/** Everything computed of a job, built once; a judge only reads it. */
+export interface Design {
+  /** What will be on the machine: everything marked `remove` is gone. */
+  readonly job: Job;
+  readonly routed: Routed;
+  /** Wires and fly leads by id, with the make chosen for each. */
+  readonly conductors: Conductors;
+  readonly sizing: SizedWires;
+  /** The job laid out for solving, at the conditions of the check. One solve at a time. */
+  readonly compiled: CompiledJob;
+  /** Largest currents and the states they occur in. */
+  readonly worst: WorstCase;
+  readonly protection: Protection;
+  /** What each wire and fly lead may carry where it lies, by conductor id. */
+  readonly ratings: ReadonlyMap<string, PlacedRating>;
+  /** Volt drop of every load in its worst state, by id. */
+  readonly loads: readonly CheckLoadRow[];
+  readonly pins: ReadonlyMap<string, PinPlace>;
+  /** Wires of the loom that end at each pin; a pin nothing ends at is absent. */
+  readonly wiresAt: ReadonlyMap<string, readonly Wire[]>;
+}
+
+/** A rating with the place it was taken at: of all stretches of a wire, the one that lets it carry least. */
+export interface PlacedRating extends Rating {
+  readonly ambientC: number;
+  readonly bundleCount: number;
+  readonly loadedCount: number;
+  /** Stretch of loom; null for a wire that lies alone. */
+  readonly stretch: string | null;
+}
+
+/** One question asked of a finished design. */
+export type Judge = (design: Design) => readonly Finding[];
