@@ -12,7 +12,13 @@ import {
   takenApartElements,
 } from "./loomElements.ts";
 import { type Conditions, type NetworkContext, networkContext } from "./networkContext.ts";
-import { batteryElements } from "./supplyElements.ts";
+import {
+  batteryElements,
+  regulatorElements,
+  sourceElements,
+  windingElements,
+} from "./supplyElements.ts";
+import { type SupplySource, supplySources } from "./supplySources.ts";
 import {
   flasherElements,
   fuseElements,
@@ -31,6 +37,8 @@ export interface JobNetwork {
   readonly controlledBy: ReadonlyMap<string, readonly number[]>;
   /** Elements of its part that end at each pin, by pin. */
   readonly insideAt: ReadonlyMap<string, readonly number[]>;
+  readonly sources: readonly SupplySource[];
+  /** Hub of the main body. */
   readonly earth: string | null;
   readonly context: NetworkContext;
 }
@@ -49,12 +57,15 @@ export function buildJobNetwork(
   const takenApart = options.takenApart ?? [];
   const context = networkContext(job, conductors, options.conditions, new Set(takenApart));
   const nodes = jobNodes(job, takenApart);
+  const loom = [...conductorElements(context), ...joiningElements(context)];
+  const insides = context.parts.flatMap((part) => partElements(context, part));
+  const sources = supplySources(context, [...loom, ...insides]);
   // Separable pins come last, so that taking one apart renumbers no other element.
   const drafts = [
-    ...conductorElements(context),
-    ...joiningElements(context),
+    ...loom,
     ...bodyElements(context),
-    ...context.parts.flatMap((part) => partElements(context, part)),
+    ...insides,
+    ...sourceElements(sources),
     ...takenApartElements(context),
   ];
   const elements = drafts.map((draft, k) => numbered(draft, k + 1, nodes));
@@ -69,6 +80,7 @@ export function buildJobNetwork(
     relays: relayRules(context, nodes, elements),
     controlledBy: controls(elements),
     insideAt: insideAt(elements),
+    sources,
     earth: context.earth,
     context,
   };
@@ -93,6 +105,10 @@ function partElements(context: NetworkContext, part: Part): readonly ElementDraf
     case "diode":
     case "rectifier":
       return diodeElements(context, part);
+    case "generator":
+      return windingElements(context, part);
+    case "regulator":
+      return [...regulatorElements(context, part), ...resistanceElements(context, part)];
     default:
       return resistanceElements(context, part);
   }

@@ -11,6 +11,7 @@ import {
 import type { Conductors } from "../route/index.ts";
 import { buildJobNetwork, type JobNetwork } from "./buildJobNetwork.ts";
 import type { Conditions } from "./networkContext.ts";
+import { placedSources } from "./placedSources.ts";
 import { type SuppliesSettled, settleSupplies } from "./settleSupplies.ts";
 import { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
 
@@ -63,12 +64,13 @@ export function compileJob(
   const jobNetwork = buildJobNetwork(job, conductors, options);
   const compiledNetwork = compileNetwork(jobNetwork.network);
   const networkState = stateTranslator(job, jobNetwork);
+  const sources = placedSources(jobNetwork);
   const settle = (state: QuickState) => {
     const set = networkState(state);
     const start = set.relays.map((relay) => relay.held);
     const once = (overrides: readonly BranchOverride[]): RelaySettlement =>
       settleFrom(compiledNetwork, set.relays, start, { overrides, shorts: set.shorts });
-    return { set, ...settleSupplies({ jobNetwork, state, set, once }) };
+    return { set, ...settleSupplies({ sources, state, set, once }) };
   };
   return {
     job,

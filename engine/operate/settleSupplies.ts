@@ -1,27 +1,207 @@
-import type { BranchOverride, RelaySettlement } from "../network/index.ts";
-import type { JobNetwork } from "./buildJobNetwork.ts";
+import type { BranchOverride, Law, RelaySettlement } from "../network/index.ts";
+import { figure } from "../tables/index.ts";
+import { generatorCurrentA, openCircuitV, shortedCurrentA } from "./generatorLine.ts";
+import { OPEN } from "./jobElement.ts";
+import type { SupplyRow } from "./operateResult.ts";
+import type { PlacedSource } from "./placedSources.ts";
+import { RUNNING_RPM } from "./readState.ts";
+import { kneeV, regulatedCurve } from "./regulatedCurve.ts";
 import type { NetworkState, QuickState } from "./stateOverrides.ts";
 
 /** How the sources that are controlled from elsewhere came to rest. */
 export interface SuppliesSettled {
   readonly settled: boolean;
   readonly roundCount: number;
+  readonly rows: readonly SupplyRow[];
 }
 
-export function settleSupplies(question: {
-  readonly jobNetwork: JobNetwork;
+const MOST_ROUNDS = 60;
+/** A sensed voltage has come to rest when a round moves it by less, V. */
+const AT_REST_V = 1e-9;
+/** What feeds an alternator's own field, Ω: far under any field winding. */
+const EXCITER_OHM = 0.1;
+const EXCITER_REVERSE_S = 1e-6;
+
+/** What is controlled from elsewhere, one source. */
+interface Control {
+  /** Volts at its own output at which it stops giving; null: unregulated. */
+  readonly setV: number | null;
+  readonly cutOutClosed: boolean;
+  /** Volts it feeds its field with; null: not excited. */
+  readonly exciterV: number | null;
+  /** Null until it is known whether its field was fed. */
+  readonly started: boolean | null;
+}
+
+interface Question {
+  readonly sources: readonly PlacedSource[];
   readonly state: QuickState;
   readonly set: NetworkState;
+  /** Solves the state, relays settled, under overrides. */
   readonly once: (overrides: readonly BranchOverride[]) => RelaySettlement;
-}): {
+}
+
+interface Answer {
   readonly settlement: RelaySettlement;
   readonly overrides: readonly BranchOverride[];
   readonly supplies: SuppliesSettled;
-} {
-  const { set, once } = question;
+}
+
+/**
+ * Solves a state with its charging sources: each is a curve at its speed; what a sense wire, a cut-out or a field does to it is
+ * changed between solves until nothing moves. A cut-out that opens stays open, so the rounds cannot chase each other.
+ */
+export function settleSupplies({ sources, state, set, once }: Question): Answer {
+  const speedRpm = state.engine?.mode === "running" ? (state.engine.speedRpm ?? RUNNING_RPM) : 0;
+  let controls = sources.map((placed) => firstControl(placed, speedRpm));
+  for (let roundCount = 1; ; roundCount++) {
+    const laws = new Map<number, Law>();
+    sources.forEach((placed, s) => {
+      writeLaws(placed, controls[s]!, speedRpm, laws);
+    });
+    const overrides = [
+      ...set.overrides,
+      ...[...laws].map(([branchIndex, law]) => ({ branchIndex, law })),
+    ];
+    const settlement = once(overrides);
+    const next = sources.map((placed, s) => nextControl(placed, controls[s]!, settlement));
+    const settled = next.every((control, s) => atRest(control, controls[s]!));
+    if (settled || roundCount === MOST_ROUNDS || !settlement.converged) {
+      const rows = sources.map((placed, s) =>
+        supplyRow(placed, controls[s]!, speedRpm, settlement),
+      );
+      return { settlement, overrides, supplies: { settled, roundCount, rows } };
+    }
+    controls = next;
+  }
+}
+
+function firstControl({ source, line, exciter }: PlacedSource, speedRpm: number): Control {
+  const idleV = line === null ? 0 : openCircuitV(line, speedRpm);
+  const offeredV = Math.min(idleV, source.setV ?? idleV);
+  const turns = line !== null && speedRpm > 0;
   return {
-    settlement: once(set.overrides),
-    overrides: set.overrides,
-    supplies: { settled: true, roundCount: 1 },
+    setV: source.setV,
+    cutOutClosed: turns && source.cutInV !== null && offeredV >= source.cutInV,
+    exciterV: null,
+    started: turns ? (exciter < 0 ? true : null) : false,
   };
+}
+
+function writeLaws(
+  { line, output, exciter, cutOut }: PlacedSource,
+  control: Control,
+  speedRpm: number,
+  laws: Map<number, Law>,
+): void {
+  const curve =
+    line === null || control.started !== true ? null : regulatedCurve(line, speedRpm, control.setV);
+  if (curve !== null) laws.set(output, curve);
+  if (cutOut >= 0 && !control.cutOutClosed) laws.set(cutOut, OPEN);
+  if (exciter >= 0 && control.exciterV !== null) laws.set(exciter, exciterCurve(control.exciterV));
+}
+
+/** An EMF behind a resistance that lets nothing back, as a curve. */
+function exciterCurve(emfV: number): Law {
+  return {
+    kind: "curve",
+    points: [
+      [emfV - 1, -1 / EXCITER_OHM],
+      [emfV, 0],
+      [emfV + 1, EXCITER_REVERSE_S],
+    ],
+  };
+}
+
+function nextControl(
+  placed: PlacedSource,
+  control: Control,
+  { solution: { nodeV, branchA } }: RelaySettlement,
+): Control {
+  if (control.started === false) return control;
+  const { source, positive, negative, sense, cutOut, exciter } = placed;
+  const outputV = nodeV[positive]! - nodeV[negative]!;
+  if (control.started === null) {
+    const fieldA = placed.fieldWinding < 0 ? null : Math.abs(branchA[placed.fieldWinding]!);
+    const leastA = figure("elementRules", "field-start", "value").value;
+    const started = fieldA === null || fieldA >= leastA;
+    return { ...control, started, exciterV: started ? (source.setV ?? outputV) : null };
+  }
+  const towardsLive = isPositiveLive(placed, nodeV) ? 1 : -1;
+  const cutOutA = cutOut < 0 ? 0 : towardsLive * branchA[cutOut]!;
+  return {
+    started: true,
+    setV: source.setV === null || sense === null ? control.setV : sensedSetV(placed, nodeV),
+    // Reverse current opens it; it does not close again in the same state.
+    cutOutClosed: control.cutOutClosed && cutOutA > 0,
+    exciterV: exciter < 0 ? null : outputV,
+  };
+}
+
+/** Current the source gives, A. */
+function deliveredA({ output }: PlacedSource, branchA: Float64Array): number {
+  return -branchA[output]!;
+}
+
+/** Output volts at which the sensed place stands at the set volts, as the drops are now. */
+function sensedSetV(placed: PlacedSource, nodeV: Float64Array): number {
+  const { source, positive, negative, sense } = placed;
+  const outputV = nodeV[positive]! - nodeV[negative]!;
+  // The sensed node stands for the live terminal: it is measured against the earthed one, whichever sign that has.
+  const earthedV = nodeV[isPositiveLive(placed, nodeV) ? negative : positive]!;
+  const sensedV = Math.abs(nodeV[sense!]! - earthedV);
+  return source.setV! + outputV - sensedV;
+}
+
+/** Which terminal is live: the one further from the reference. */
+function isPositiveLive({ positive, negative }: PlacedSource, nodeV: Float64Array): boolean {
+  return Math.abs(nodeV[positive]!) >= Math.abs(nodeV[negative]!);
+}
+
+function atRest(next: Control, before: Control): boolean {
+  const near = (one: number | null, other: number | null): boolean =>
+    one === other || (one !== null && other !== null && Math.abs(one - other) <= AT_REST_V);
+  return (
+    next.started === before.started &&
+    next.cutOutClosed === before.cutOutClosed &&
+    near(next.setV, before.setV) &&
+    near(next.exciterV, before.exciterV)
+  );
+}
+
+function supplyRow(
+  placed: PlacedSource,
+  control: Control,
+  speedRpm: number,
+  { solution: { nodeV, branchA } }: RelaySettlement,
+): SupplyRow {
+  const { source, line, positive, negative } = placed;
+  const outputV = nodeV[positive]! - nodeV[negative]!;
+  const currentA = control.started === true ? Math.max(0, deliveredA(placed, branchA)) : 0;
+  const turns = line !== null && speedRpm > 0;
+  const availableA = turns ? generatorCurrentA(line, speedRpm, Math.max(0, outputV)) : null;
+  const leadA = source.isShunt && turns ? shortedCurrentA(line, speedRpm) : currentA;
+  return {
+    part: source.generator,
+    regulator: source.regulator,
+    outputV,
+    currentA,
+    availableA,
+    regulating: control.started === true && control.setV !== null && outputV > kneeV(control.setV),
+    phaseA: source.phaseRatio === null ? null : source.phaseRatio * leadA,
+    why: whyIdle(placed, control, speedRpm),
+  };
+}
+
+function whyIdle(
+  { source, fieldWinding, exciter }: PlacedSource,
+  control: Control,
+  speedRpm: number,
+): string | null {
+  if (speedRpm === 0) return "the engine does not run";
+  if (source.why !== null) return source.why;
+  if (control.started === false) return "its field is not fed, so it does not start to charge";
+  if (source.cutInV !== null && !control.cutOutClosed) return "the cut-out is open";
+  if (exciter >= 0 && fieldWinding < 0) return "its field is not described, and is taken as fed";
+  return null;
 }

@@ -39,7 +39,7 @@ export function solveState(compiled: CompiledJob, state: OperateState): SolvedSt
     relays: relayRows(jobNetwork.relays, settled),
     fuses: fuseRows(compiled, settled),
     batteries: batteryRows(compiled, settled),
-    supplies: [],
+    supplies: both.supplies.rows,
     nets: [],
     strayLit: lamps
       .filter(({ lit, expected }) => lit && expected === false)
