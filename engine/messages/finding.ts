@@ -44,6 +44,8 @@ export interface WorkingStep {
 
 /** The smallest change that was tried, whether it cured the finding, and the numbers it led to. */
 export interface Remedy {
+  /** Which of the catalogue's remedies of this code it is. */
+  readonly kind?: string;
   readonly change: readonly unknown[];
   readonly cures: boolean | null;
   readonly newNumbers: Readonly<Record<string, number | string | null>>;

@@ -8,6 +8,15 @@ export type {
   WorkingInput,
   WorkingStep,
 } from "./finding.ts";
+export {
+  type CatalogueEntry,
+  explanationOf,
+  findingCodes,
+  messageOf,
+  namesInWords,
+  remedyMessageOf,
+  severitiesOf,
+} from "./messageOf.ts";
 export { nearestWord } from "./nearestWord.ts";
 export { quoted, valueInWords } from "./quoted.ts";
 export {
