@@ -10,6 +10,7 @@ import {
 } from "../network/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { buildJobNetwork, type JobNetwork } from "./buildJobNetwork.ts";
+import { type CurrentNets, currentNets } from "./currentNets.ts";
 import type { Conditions } from "./networkContext.ts";
 import { placedSources } from "./placedSources.ts";
 import { type SuppliesSettled, settleSupplies } from "./settleSupplies.ts";
@@ -44,6 +45,8 @@ export interface CompiledJob {
   readonly compiledNetwork: CompiledNetwork;
   /** Index of the element of each wire and fly lead, by conductor id. */
   readonly elementOfConductor: ReadonlyMap<string, number>;
+  /** Alternating nets of the intact machine. */
+  readonly nets: CurrentNets;
   readonly networkState: (state: QuickState) => NetworkState;
   /** Settled from released (and held) relays. */
   readonly solve: (state: QuickState) => QuickSolution;
@@ -81,6 +84,7 @@ export function compileJob(
     elementOfConductor: new Map(
       jobNetwork.elements.flatMap(({ kind, of }, k) => (kind === "wire" ? [[of, k] as const] : [])),
     ),
+    nets: currentNets(jobNetwork),
     networkState,
     solve: (state) => {
       const { settlement, supplies } = settle(state);

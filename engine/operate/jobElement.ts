@@ -9,7 +9,10 @@ export type ElementRole =
   | { readonly role: "flasher" }
   | { readonly role: "cutOut"; readonly regulator: string }
   | { readonly role: "supply"; readonly generator: string }
-  | { readonly role: "exciter"; readonly generator: string };
+  | { readonly role: "exciter"; readonly generator: string }
+  /** Alternating source and clamp: idle but when their own net is solved. */
+  | { readonly role: "acSource"; readonly generator: string; readonly windingIndex: number }
+  | { readonly role: "acClamp"; readonly regulator: string };
 
 /** An element before it is numbered; `from` and `to` are names of nodes. `law` is that of the closed contact. */
 export interface ElementDraft {

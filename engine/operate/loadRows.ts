@@ -1,32 +1,29 @@
 import { type Job, type Load, loadsOf, presentParts } from "../job/index.ts";
 import { figure } from "../tables/index.ts";
+import type { ElementReadings } from "./acReadings.ts";
 import type { JobNetwork } from "./buildJobNetwork.ts";
 import { expectedOf } from "./expectedOf.ts";
 import { lampAnchor } from "./lampLaw.ts";
 import type { LampRow, LoadRow, OperateState } from "./operateResult.ts";
-
-interface Solved {
-  readonly nodeV: Float64Array;
-  readonly branchA: Float64Array;
-}
 
 interface Loaded {
   readonly load: Load;
   readonly v: number;
   readonly currentA: number;
   readonly powerW: number;
+  readonly ac: { readonly kind?: "ac"; readonly why?: string };
 }
 
 /** Every lamp filament or light source by part and pins. */
 export function lampRows(
   job: Job,
   jobNetwork: JobNetwork,
-  solved: Solved,
+  readings: ElementReadings,
   state: OperateState,
 ): readonly LampRow[] {
-  return loaded(job, jobNetwork, solved)
+  return loaded(job, jobNetwork, readings)
     .filter(({ load }) => load.kind === "filament")
-    .map(({ load, v, currentA, powerW }) => {
+    .map(({ load, v, currentA, powerW, ac }) => {
       const { part } = load;
       if (part.kind !== "lamp") throw new Error(`${load.ref} is no lamp`);
       const filament = part.filaments[load.index]!;
@@ -44,6 +41,7 @@ export function lampRows(
         anchor: anchor.from,
         lit: powerW >= share("lit-share") * filament.ratedW,
         expected: expectedOf(job, load.ref, state),
+        ...ac,
       };
     })
     .sort((a, b) => (a.part + a.filament < b.part + b.filament ? -1 : 1));
@@ -64,13 +62,13 @@ function relativeLight(source: "filament" | "led", ratio: number) {
 export function otherLoadRows(
   job: Job,
   jobNetwork: JobNetwork,
-  solved: Solved,
+  readings: ElementReadings,
   state: OperateState,
 ): readonly LoadRow[] {
   const { nominalV } = job.supply;
-  return loaded(job, jobNetwork, solved)
+  return loaded(job, jobNetwork, readings)
     .filter(({ load }) => load.kind !== "filament")
-    .map(({ load, v, currentA, powerW }) => {
+    .map(({ load, v, currentA, powerW, ac }) => {
       const ratedW = load.ratedW ?? nominalV ** 2 / load.resistanceOhm!;
       return {
         part: load.part.id,
@@ -81,12 +79,13 @@ export function otherLoadRows(
         ratedW,
         works: powerW >= share("lit-share") * ratedW,
         expected: expectedOf(job, load.ref, state),
+        ...ac,
       };
     })
     .sort((a, b) => (a.part + a.element < b.part + b.element ? -1 : 1));
 }
 
-function loaded(job: Job, { elements }: JobNetwork, solved: Solved): readonly Loaded[] {
+function loaded(job: Job, { elements }: JobNetwork, readings: ElementReadings): readonly Loaded[] {
   const present = new Set(presentParts(job).map((part) => part.id));
   const indexOf = new Map(
     elements.flatMap(({ of, kind }, k) => (kind === "contact" ? [] : [[of, k] as const])),
@@ -96,10 +95,12 @@ function loaded(job: Job, { elements }: JobNetwork, solved: Solved): readonly Lo
     .map((load) => {
       const k = indexOf.get(load.ref);
       if (k === undefined) throw new Error(`${load.ref} is not in the network`);
-      const [a, b] = elements[k]!.nodes;
-      const v = solved.nodeV[a]! - solved.nodeV[b]!;
-      const currentA = solved.branchA[k]!;
-      return { load, v, currentA, powerW: v * currentA };
+      const v = readings.v[k]!;
+      const currentA = readings.currentA[k]!;
+      const why = readings.ac.get(k);
+      const isAc = why !== undefined;
+      const ac = { ...(isAc && { kind: "ac" as const }), ...(isAc && why !== null && { why }) };
+      return { load, v, currentA, powerW: v * currentA, ac };
     });
 }
 

@@ -126,6 +126,8 @@ export interface LoadRow {
   /** At least a quarter of that. */
   readonly works: boolean;
   readonly expected: boolean | null;
+  readonly kind?: "ac";
+  readonly why?: string;
 }
 
 export interface RelayRow {
@@ -172,6 +174,8 @@ export interface NetRow {
   /** Pins one after the other by which an ac net meets the battery's live side; null: they never meet. */
   readonly meetsDcThrough: readonly string[] | null;
   readonly why: string | null;
+  /** The net solved apart: elements that end on it, rms and unsigned. */
+  readonly elements: readonly ElementRow[];
 }
 
 export interface AfterFuse {

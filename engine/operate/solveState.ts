@@ -1,5 +1,12 @@
 import { batteriesOf, presentParts } from "../job/index.ts";
 import { floatingNodes, type RelaySettlement } from "../network/index.ts";
+import {
+  type AcReadings,
+  acReadings,
+  type ElementReadings,
+  elementReadings,
+  STANDING,
+} from "./acReadings.ts";
 import type { BothSolutions, CompiledJob } from "./compileJob.ts";
 import { elementRows } from "./elementRows.ts";
 import { fuseOpensS } from "./fuseBand.ts";
@@ -22,44 +29,54 @@ export function solveState(compiled: CompiledJob, state: OperateState): SolvedSt
   const both = compiled.solveBoth(state);
   const settled = both.fromReleased;
   const { job, jobNetwork } = compiled;
-  const lamps = lampRows(job, jobNetwork, settled.solution, state);
+  const ac = acReadings(compiled, state, both);
+  const readings = elementReadings(compiled, settled, ac);
+  const lamps = lampRows(job, jobNetwork, readings, state);
   return {
     state,
     reference: { pin: jobNetwork.nodes.names[0]! },
-    converged: settled.converged && settled.settled && both.supplies.settled,
+    converged: settled.converged && settled.settled && both.supplies.settled && ac.converged,
     iterationCount: settled.iterationCount,
     kclResidualA: settled.kclResidualA,
     relayRoundCount: settled.roundCount,
     supplyRoundCount: both.supplies.roundCount,
-    pins: pinRows(compiled, settled),
+    pins: pinRows(compiled, settled, ac),
     elements: elementRows(jobNetwork, both.networkState, settled),
-    wires: wireRows(compiled, state, settled),
+    wires: wireRows(compiled, state, readings),
     lamps,
-    loads: otherLoadRows(job, jobNetwork, settled.solution, state),
+    loads: otherLoadRows(job, jobNetwork, readings, state),
     relays: relayRows(jobNetwork.relays, settled),
-    fuses: fuseRows(compiled, settled),
+    fuses: fuseRows(compiled, readings),
     batteries: batteryRows(compiled, settled),
     supplies: both.supplies.rows,
-    nets: [],
+    nets: ac.nets.map(({ row }) => row),
     strayLit: lamps
       .filter(({ lit, expected }) => lit && expected === false)
       .map(({ part, filament }) => `${part}:${filament}`),
-    whenHeld: whenHeld(compiled, state, both, lamps),
+    whenHeld: whenHeld(compiled, state, both, ac, lamps),
   };
 }
 
 /** Pins the job knows, by id; nodes inside parts and joints are no pins. */
-function pinRows(compiled: CompiledJob, settled: RelaySettlement): readonly PinRow[] {
+function pinRows(
+  compiled: CompiledJob,
+  settled: RelaySettlement,
+  { nets }: AcReadings,
+): readonly PinRow[] {
   const { names } = compiled.jobNetwork.nodes;
   const floating = new Set(floatingNodes(compiled.compiledNetwork, settled.solution));
   return names
-    .map((pin, node) => ({
-      pin,
-      node: nodeLabel(node),
-      net: "dc",
-      v: floating.has(node) ? null : settled.solution.nodeV[node]!,
-      floating: floating.has(node),
-    }))
+    .map((pin, node): PinRow => {
+      const on = nets.find(({ net }) => net.nodes.has(pin));
+      const isFloating = floating.has(node);
+      const place = { pin, node: nodeLabel(node), net: on?.net.net ?? "dc" };
+      if (on === undefined || on.row.why === STANDING) {
+        const v = isFloating ? null : settled.solution.nodeV[node]!;
+        return { ...place, v, floating: isFloating };
+      }
+      const acV = on.ac === null ? null : Math.abs(on.ac.solution.nodeV[node]!);
+      return { ...place, v: acV, floating: false };
+    })
     .filter(({ pin }) => !pin.endsWith("~"))
     .sort((a, b) => (a.pin < b.pin ? -1 : 1));
 }
@@ -67,20 +84,33 @@ function pinRows(compiled: CompiledJob, settled: RelaySettlement): readonly PinR
 function wireRows(
   { conductors, jobNetwork, elementOfConductor }: CompiledJob,
   state: OperateState,
-  { solution }: RelaySettlement,
+  readings: ElementReadings,
 ): readonly WireRow[] {
   return [...elementOfConductor]
     .map(([id, k]): WireRow => {
       const conductor = conductors.get(id)!;
-      const { from, to, nodes } = jobNetwork.elements[k]!;
-      const dropV = solution.nodeV[nodes[0]]! - solution.nodeV[nodes[1]]!;
-      const currentA = solution.branchA[k]!;
-      const ends = { wire: id, from, to, currentA, conductorC: state.conductorC };
+      const { from, to } = jobNetwork.elements[k]!;
+      const currentA = readings.currentA[k]!;
+      const acA = readings.sharedA.get(k);
+      const netWhy = readings.ac.get(k);
+      const row = {
+        wire: id,
+        from,
+        to,
+        currentA,
+        conductorC: state.conductorC,
+        ...(netWhy !== undefined && { kind: "ac" as const }),
+        ...(acA !== undefined && { acA }),
+      };
+      const why = conductor.lengthMm === null ? "length not known" : netWhy;
       if (conductor.lengthMm === null) {
-        return { ...ends, ohm: null, dropV: null, lossW: null, why: "length not known" };
+        return { ...row, ohm: null, dropV: null, lossW: null, why: why! };
       }
       const ohm = conductorOhm(conductor, state.conductorC) + (state.extraOhm[id] ?? 0);
-      return { ...ends, ohm, dropV, lossW: dropV * currentA };
+      if (typeof why === "string") return { ...row, ohm, dropV: null, lossW: null, why };
+      // On an ac net only the current is known of a phase lead; its drop follows from it.
+      const dropV = netWhy === undefined ? readings.v[k]! : currentA * ohm;
+      return { ...row, ohm, dropV, lossW: dropV * currentA };
     })
     .sort((a, b) => (a.wire < b.wire ? -1 : 1));
 }
@@ -99,15 +129,12 @@ function relayRows(
   }));
 }
 
-function fuseRows(
-  { job, jobNetwork }: CompiledJob,
-  { solution }: RelaySettlement,
-): readonly FuseRow[] {
+function fuseRows({ job, jobNetwork }: CompiledJob, readings: ElementReadings): readonly FuseRow[] {
   const parts = new Map(presentParts(job).map((part) => [part.id, part]));
   return jobNetwork.elements.flatMap(({ kind, of }, k) => {
     const part = parts.get(of);
     if (kind !== "fuse" || part?.kind !== "fuse") return [];
-    const currentA = solution.branchA[k]!;
+    const currentA = readings.currentA[k]!;
     const { minS, maxS } = fuseOpensS(part, currentA);
     return [{ part: of, currentA, ratingA: part.ratingA, opensMinS: minS, opensMaxS: maxS }];
   });
@@ -132,13 +159,15 @@ function batteryRows({ job, jobNetwork }: CompiledJob, { solution }: RelaySettle
 }
 
 function whenHeld(
-  { job, jobNetwork }: CompiledJob,
+  compiled: CompiledJob,
   state: OperateState,
   { differ, fromPulled }: BothSolutions,
+  ac: AcReadings,
   lamps: OperateSolution["lamps"],
 ): OperateSolution["whenHeld"] {
   if (!differ) return null;
-  const other = lampRows(job, jobNetwork, fromPulled.solution, state);
+  const { job, jobNetwork } = compiled;
+  const other = lampRows(job, jobNetwork, elementReadings(compiled, fromPulled, ac), state);
   const changed = (isLit: boolean): readonly string[] =>
     other
       .filter((row, k) => row.lit === isLit && lamps[k]!.lit !== isLit)

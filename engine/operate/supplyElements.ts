@@ -62,21 +62,25 @@ export function windingElements(
   context: NetworkContext,
   generator: Generator,
 ): readonly ElementDraft[] {
-  return generator.windings.flatMap((winding): ElementDraft[] => {
+  return generator.windings.flatMap((winding, windingIndex): ElementDraft[] => {
     const { use, ohm, pins } = winding;
     const ends = windingEnds(context, generator, winding);
     const isBehind = use === "phase" || use === "armature" || use === "output";
-    if (ohm === undefined || ends === null || isBehind) return [];
-    return [
-      {
-        kind: "coil",
-        of: loadRef(generator.id, [pins[0]!, pins[1] ?? "case"]),
-        from: ends[0],
-        to: ends[1],
-        law: { kind: "ohm", ohm: ohm.value },
-        role: FIXED,
-      },
-    ];
+    if (ends === null || isBehind) return [];
+    const place = {
+      of: loadRef(generator.id, [pins[0]!, pins[1] ?? "case"]),
+      from: ends[0],
+      to: ends[1],
+    };
+    const elements: ElementDraft[] = [];
+    if (ohm !== undefined) {
+      elements.push({ ...place, kind: "coil", law: { kind: "ohm", ohm: ohm.value }, role: FIXED });
+    }
+    if (use === "lighting") {
+      const role = { role: "acSource", generator: generator.id, windingIndex } as const;
+      elements.push({ ...place, kind: "curve", law: IDLE_CURVE, role });
+    }
+    return elements;
   });
 }
 
@@ -112,8 +116,21 @@ export function regulatorElements(
     const ends = isEarthSide ? ([fieldPin, earthed] as const) : ([input, fieldPin] as const);
     if (field?.ohm !== undefined) elements.push(contact(ends, FIXED));
   }
+  if (part.type === "ac-shunt") elements.push(...clampElements(context, part));
   if (part.type === "zener") elements.push(...zenerElements(context, part));
   return elements;
+}
+
+/** An alternating shunt regulator from its input to its return; idle for direct current. */
+function clampElements(context: NetworkContext, part: Regulator): readonly ElementDraft[] {
+  const [input] = part.inputPins;
+  const back = part.negativePin ?? part.positivePin;
+  const to = back === undefined ? context.earth : context.inside(part, back);
+  if (input === undefined || to === null) return [];
+  const role = { role: "acClamp", regulator: part.id } as const;
+  return [
+    { kind: "curve", of: part.id, from: context.inside(part, input), to, law: IDLE_CURVE, role },
+  ];
 }
 
 /** Amperes a shunt zener takes where the table calls it fully conducting: what a generator of its day could give. */
