@@ -16,6 +16,8 @@ export async function buildCommand(): Promise<void> {
     platform: "node",
     target: "node20",
     format: "esm",
+    // Prefer a library's module build: the other kind may look for its own files at run time, which a bundle does not have.
+    mainFields: ["module", "main"],
     external: ["pdfkit", "fontkit"],
     logLevel: "warning",
     banner: {

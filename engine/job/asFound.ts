@@ -63,10 +63,12 @@ function withOnly(job: Job, passes: (status: Status | undefined) => boolean): Jo
       ...intent,
       when: intent.when.map((way) => ({ ...way, positions: known(way.positions) })),
     }));
+  const wires = job.wires.filter(stays).filter(ends);
   return {
     ...kept,
     parts: kept.parts.map((part) => withoutLostGenerator(part, parts)),
-    wires: job.wires.filter(stays).filter(ends),
+    wires,
+    layout: layoutOf({ ...kept, wires }),
     bonds: job.bonds.filter(ends),
     states,
     intents,
@@ -79,4 +81,15 @@ function withoutLostGenerator(part: Part, parts: ReadonlySet<string>): Part {
   if (parts.has(part.generator)) return part;
   const { generator: _, ...rest } = part;
   return rest;
+}
+
+/** The drawing places of what is there. */
+function layoutOf(job: Job): Job["layout"] {
+  const lists = [job.stations, job.runs, job.bodies, job.parts, job.joints, job.connectors];
+  const ids = new Set([...lists, job.wires].flatMap((list) => list.map((item) => item.id)));
+  const sheets = Object.entries(job.layout).map(([sheet, places]) => [
+    sheet,
+    Object.fromEntries(Object.entries(places ?? {}).filter(([id]) => ids.has(id))),
+  ]);
+  return Object.fromEntries(sheets) as Job["layout"];
 }

@@ -6,7 +6,17 @@ import { JOB_VERSION, jobSchema } from "../jobSchema.ts";
  * What fields refer to (ids that must exist, rows of tables) is beyond a schema and checked by `readJob`.
  */
 export function jobJsonSchema(): Readonly<Record<string, unknown>> {
-  const schema = z.toJSONSchema(jobSchema, { target: "draft-2020-12", reused: "ref" });
+  const schema = z.toJSONSchema(jobSchema, {
+    target: "draft-2020-12",
+    reused: "ref",
+    override: ({ zodSchema, jsonSchema }) => {
+      // A pair is exactly two: prefixItems alone would let a shorter or longer list pass.
+      if (zodSchema instanceof z.ZodTuple) {
+        jsonSchema.minItems = zodSchema.def.items.length;
+        jsonSchema.maxItems = zodSchema.def.items.length;
+      }
+    },
+  });
   const { $schema, ...rest } = schema;
   return {
     $schema,
