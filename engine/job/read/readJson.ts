@@ -42,8 +42,8 @@ export function readJson(text: string): JsonRead {
   return { ok: true, value: tree.root(), lines: tree.lines };
 }
 
-function badSyntax(name: string, path: JsonPath, line: number, column: number): Refusal {
+function badSyntax(name: string, path: JsonPath, line: number, columnIndex: number): Refusal {
   const words = syntaxFault(name);
   const place = { pointer: jsonPointer(path), line, found: words.fault };
-  return refusal("json-syntax", place, { column, ...words });
+  return refusal("json-syntax", place, { column: columnIndex, ...words });
 }

@@ -10,9 +10,9 @@ export type Upgraded =
 const STEPS: readonly ((value: unknown) => Upgraded)[] = [upgradeFrom0];
 
 /** A document of an older version as one of this version, one version at a time. */
-export function upgradeJob(value: unknown, version: number): Upgraded {
+export function upgradeJob(value: unknown, versionIndex: number): Upgraded {
   let upgraded: Upgraded = { ok: true, value };
-  for (let n = version; n < JOB_VERSION && upgraded.ok; n++) {
+  for (let n = versionIndex; n < JOB_VERSION && upgraded.ok; n++) {
     upgraded = STEPS[n]!(upgraded.value);
   }
   return upgraded;
