@@ -8,6 +8,8 @@ export {
   compileJob,
   type QuickSolution,
 } from "./compileJob.ts";
+export { coveringRows } from "./coveringRows.ts";
+export { type AcNet, type CurrentNets, currentNets } from "./currentNets.ts";
 export { expectedOf } from "./expectedOf.ts";
 export { type FuseBandOfPart, fuseBand, fuseOpensS } from "./fuseBand.ts";
 export type { ElementRole, JobElement } from "./jobElement.ts";
@@ -26,5 +28,7 @@ export {
   restPositions,
 } from "./readState.ts";
 export { type Spice, type SpiceRelays, spiceOf, spiceText } from "./spiceText.ts";
+export { type FullState, startingStates } from "./startingStates.ts";
 export type { NetworkState, QuickState } from "./stateOverrides.ts";
 export { stateRefusals } from "./stateRefusal.ts";
+export { type WorstCurrent, type WorstCurrents, worstCurrents } from "./worstCurrents.ts";
