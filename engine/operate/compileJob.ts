@@ -71,8 +71,15 @@ export function compileJob(
   const settle = (state: QuickState) => {
     const set = networkState(state);
     const start = set.relays.map((relay) => relay.held);
-    const once = (overrides: readonly BranchOverride[]): RelaySettlement =>
-      settleFrom(compiledNetwork, set.relays, start, { overrides, shorts: set.shorts });
+    const once = (
+      overrides: readonly BranchOverride[],
+      initialV: Float64Array | null,
+    ): RelaySettlement =>
+      settleFrom(compiledNetwork, set.relays, start, {
+        overrides,
+        shorts: set.shorts,
+        ...(initialV !== null && { initialV }),
+      });
     return { set, ...settleSupplies({ sources, state, set, once }) };
   };
   return {

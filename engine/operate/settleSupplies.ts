@@ -17,7 +17,7 @@ export interface SuppliesSettled {
 
 const MOST_ROUNDS = 60;
 /** A sensed voltage has come to rest when a round moves it by less, V. */
-const AT_REST_V = 1e-9;
+const AT_REST_V = 1e-7;
 /** What feeds an alternator's own field, Ω: far under any field winding. */
 const EXCITER_OHM = 0.1;
 const EXCITER_REVERSE_S = 1e-6;
@@ -38,7 +38,10 @@ interface Question {
   readonly state: QuickState;
   readonly set: NetworkState;
   /** Solves the state, relays settled, under overrides. */
-  readonly once: (overrides: readonly BranchOverride[]) => RelaySettlement;
+  readonly once: (
+    overrides: readonly BranchOverride[],
+    initialV: Float64Array | null,
+  ) => RelaySettlement;
 }
 
 interface Answer {
@@ -54,6 +57,7 @@ interface Answer {
 export function settleSupplies({ sources, state, set, once }: Question): Answer {
   const speedRpm = state.engine?.mode === "running" ? (state.engine.speedRpm ?? RUNNING_RPM) : 0;
   let controls = sources.map((placed) => firstControl(placed, speedRpm));
+  let initialV: Float64Array | null = null;
   for (let roundCount = 1; ; roundCount++) {
     const laws = new Map<number, Law>();
     sources.forEach((placed, s) => {
@@ -63,7 +67,7 @@ export function settleSupplies({ sources, state, set, once }: Question): Answer 
       ...set.overrides,
       ...[...laws].map(([branchIndex, law]) => ({ branchIndex, law })),
     ];
-    const settlement = once(overrides);
+    const settlement = once(overrides, initialV);
     const next = sources.map((placed, s) => nextControl(placed, controls[s]!, settlement));
     const settled = next.every((control, s) => atRest(control, controls[s]!));
     if (settled || roundCount === MOST_ROUNDS || !settlement.converged) {
@@ -73,6 +77,7 @@ export function settleSupplies({ sources, state, set, once }: Question): Answer 
       return { settlement, overrides, supplies: { settled, roundCount, rows } };
     }
     controls = next;
+    initialV = settlement.solution.nodeV;
   }
 }
 
@@ -131,7 +136,8 @@ function nextControl(
   const cutOutA = cutOut < 0 ? 0 : towardsLive * branchA[cutOut]!;
   return {
     started: true,
-    setV: source.setV === null || sense === null ? control.setV : sensedSetV(placed, nodeV),
+    setV:
+      source.setV === null || sense === null ? control.setV : sensedSetV(placed, control, nodeV),
     // Reverse current opens it; it does not close again in the same state.
     cutOutClosed: control.cutOutClosed && cutOutA > 0,
     exciterV: exciter < 0 ? null : outputV,
@@ -143,10 +149,14 @@ function deliveredA({ output }: PlacedSource, branchA: Float64Array): number {
   return -branchA[output]!;
 }
 
-/** Output volts at which the sensed place stands at the set volts, as the drops are now. */
-function sensedSetV(placed: PlacedSource, nodeV: Float64Array): number {
+/**
+ * Output volts at which the sensed place stands at the set volts, as the drops are now. A unit that senses what the exciter
+ * feeds is compared with the exciter's volts of the same round, or the two would chase each other.
+ */
+function sensedSetV(placed: PlacedSource, control: Control, nodeV: Float64Array): number {
   const { source, positive, negative, sense } = placed;
-  const outputV = nodeV[positive]! - nodeV[negative]!;
+  const fedV = source.sensesExciter ? control.exciterV : null;
+  const outputV = fedV ?? nodeV[positive]! - nodeV[negative]!;
   // The sensed node stands for the live terminal: it is measured against the earthed one, whichever sign that has.
   const earthedV = nodeV[isPositiveLive(placed, nodeV) ? negative : positive]!;
   const sensedV = Math.abs(nodeV[sense!]! - earthedV);

@@ -23,6 +23,8 @@ export interface SupplySource {
   readonly setV: number | null;
   /** Node whose volts the regulator holds, where that is not its own output. */
   readonly sense: string | null;
+  /** The sensed node is fed by the exciter, not by the output. */
+  readonly sensesExciter: boolean;
   /** Alternating current of each lead, A rms, per ampere of output; null where no lead carries any. */
   readonly phaseRatio: number | null;
   /** A shunt unit shorts the winding, so its leads carry the ceiling whatever the load. */
@@ -122,6 +124,7 @@ function dynamoSource(context: NetworkContext, generator: Generator): readonly S
       ...lineOf([armature], 0),
       setV: box === undefined ? null : setVoltsV(context, box),
       sense: null,
+      sensesExciter: false,
       phaseRatio: null,
       isShunt: false,
       leads: [],
@@ -148,6 +151,7 @@ function excitedSource(context: NetworkContext, generator: Generator): readonly 
       ...lineOf([output], figure("elementRules", "rectifier-drop", "value").value),
       setV: unit === undefined ? null : setVoltsV(context, unit),
       sense: unit === undefined || sensePin === undefined ? null : context.inside(unit, sensePin),
+      sensesExciter: fed !== null && unit?.sensePin === undefined,
       phaseRatio: null,
       isShunt: false,
       leads: [],
@@ -183,6 +187,7 @@ function rectifiedSource(
       ...lineOf(windings, dropV),
       setV: unit === undefined ? null : setVoltsV(context, unit),
       sense: unit?.sensePin === undefined ? null : context.inside(unit, unit.sensePin),
+      sensesExciter: false,
       phaseRatio,
       isShunt: unit?.type === "shunt",
       leads,
