@@ -1,5 +1,7 @@
+export { type BlockCutTree, blockCutTree, type EdgeList } from "./blockCutTree.ts";
 export { bridgeEdges } from "./bridgeEdges.ts";
 export type { GraphEdge } from "./graphEdge.ts";
+export { type CutEdge, type MinimumCut, minimumCut } from "./minimumCut.ts";
 export type { PackedCircles } from "./packCircles.ts";
 export { packCircles, packingStepCount } from "./packCircles.ts";
 export {
