@@ -1,8 +1,25 @@
 export type { Block, FlowedPage } from "./block.ts";
 export { below, flowBlocks } from "./block.ts";
+export { blockDiagram } from "./blockDiagram/blockDiagram.ts";
+export type { BlockDiagramInput, BlockKind } from "./blockDiagram/blockDiagramInput.ts";
+export { type CircuitSheetDrawing, circuitSheet } from "./circuitSheet/circuitSheet.ts";
+export type {
+  CircuitColumn,
+  CircuitSheetInput,
+  CircuitStep,
+  ColumnEnd,
+  ColumnStart,
+  ConnectorStep,
+  JointStep,
+  PartStep,
+  WireStep,
+} from "./circuitSheet/circuitSheetInput.ts";
 export type { ColourToken, PaletteToken } from "./colourToken.ts";
+export { type ConnectorViewInput, type ConnectorWire, connectorView } from "./connectorView.ts";
+export { type ContactTableInput, contactTable } from "./contactTable.ts";
 export { contrastRatio, relativeLuminance } from "./contrastRatio.ts";
 export { type CsvValue, csvText } from "./csv.ts";
+export type { Drawn } from "./drawn.ts";
 export { plainMarks } from "./expandMark.ts";
 export { fitText } from "./fitText.ts";
 export { framedDocument, type Sheet } from "./framedDocument.ts";

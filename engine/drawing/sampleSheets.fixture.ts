@@ -1,9 +1,9 @@
 import { type Block, flowBlocks } from "./block.ts";
-import { framedDocument, type Sheet } from "./framedDocument.ts";
+import type { Sheet } from "./framedDocument.ts";
 import { layoutTable } from "./layoutTable.ts";
 import { measureSquare, scaleBar } from "./measureMarks.ts";
 import type { Paper } from "./paperSize.ts";
-import { area, type DrawingDocument, type Mark, point } from "./scene.ts";
+import { area, type Mark, point } from "./scene.ts";
 import { severityTag } from "./severityTag.ts";
 import { type SheetHead, sheetRoom } from "./sheetFrame.ts";
 import type { SheetInfo } from "./sheetInfo.ts";
@@ -106,7 +106,7 @@ export const sampleTable: Table = {
   ],
 };
 
-function tableSheets(): Sheet[] {
+export function tableSheets(): Sheet[] {
   const head: SheetHead = { title: "Wire list", lead: "Tick each wire when cut and when tested." };
   const room = sheetRoom(portrait, sampleInfo, head);
   return layoutTable(sampleTable, room.content).map(({ marks }, i) => ({
@@ -146,7 +146,7 @@ function proseBlocks(widthMm: number): Block[] {
   ];
 }
 
-function proseSheet(): Sheet {
+export function proseSheet(): Sheet {
   const head: SheetHead = { title: "Hand-over sheet", lead: "Keep under the seat." };
   const { content } = sheetRoom(portrait, sampleInfo, head);
   const { xMm } = content;
@@ -167,7 +167,7 @@ function proseSheet(): Sheet {
 }
 
 /** Every symbol on its grid. */
-function symbolSheet(): Sheet {
+export function symbolSheet(): Sheet {
   const head: SheetHead = {
     title: "Symbols",
     lead: "Grid 2.5 mm. Feed above, return below. All at rest.",
@@ -195,6 +195,3 @@ function symbolSheet(): Sheet {
   });
   return { paper: landscape, documentName: "symbols", head, bookmark: ["Symbols"], marks };
 }
-
-export const sampleDocument = (): DrawingDocument =>
-  framedDocument(sampleInfo, "Sample papers", [...tableSheets(), proseSheet(), symbolSheet()]);

@@ -7,8 +7,8 @@ import { colourValue, isLight } from "./wireColour.ts";
 /** Tracer and hairline as parts of the body's width. The dash is one for all bodies, so that a short piece of thick wire shows it too. */
 const TRACER_RATIO = 0.44;
 const HAIRLINE_RATIO = 0.74;
-const DASH_ON_MM = 2.75;
-const DASH_OFF_MM = 1.75;
+const DASH_ON_MM = 2;
+const DASH_OFF_MM = 1.4;
 
 /** Under this contrast to the body a tracer is set on a hairline of the opposite kind. */
 export const TRACER_CONTRAST_MIN = 2.2;

@@ -1,0 +1,143 @@
+import { contactTable } from "../contactTable.ts";
+import { CAP_MM, LINE_MM } from "../lineWidth.ts";
+import { type Mark, point, type Stroke } from "../scene.ts";
+import { symbolPins } from "../symbolMarks.ts";
+import { TEXT_STYLE, textMark } from "../textBlock.ts";
+import { moveMarks } from "../transformMark.ts";
+import type { ConnectorStep, PartStep, WireStep } from "./circuitSheetInput.ts";
+import { SIDE_GAP_MM, type SideLine, sideHeightMm, sideLines, TABLE_GAP_MM } from "./stepSize.ts";
+import type { Placed } from "./stretchedLevels.ts";
+
+const SYMBOL_HALF_MM = 7.5;
+/** A long wire says what it is again after this length. */
+const REPEAT_MM = 60;
+const lead: Stroke = { widthMm: LINE_MM.symbol, colour: "ink" };
+
+export const leadMark = (xMm: number, fromMm: number, toMm: number): Mark[] =>
+  toMm - fromMm > 1e-6
+    ? [{ kind: "line", from: point(xMm, fromMm), to: point(xMm, toMm), stroke: lead }]
+    : [];
+
+function sideMarks(lines: readonly SideLine[], xMm: number, topMm: number): Mark[] {
+  let yMm = topMm;
+  return lines.map(({ text, capHeightMm, weight, downMm }) => {
+    yMm += downMm;
+    return textMark(text, xMm, yMm, { capHeightMm, weight, colour: "ink" });
+  });
+}
+
+/** A piece of wire in its colours, thin line at both ends, its number, colour and size beside it. */
+export function wireStepMarks(step: WireStep, xMm: number, place: Placed): Mark[] {
+  const lines = sideLines(step);
+  const textMm = sideHeightMm(lines);
+  const lengthMm = place.bottomMm - place.topMm;
+  const labelCount = 1 + Math.floor(lengthMm / REPEAT_MM);
+  const labels = Array.from({ length: labelCount }, (_, i) => {
+    const middleMm = place.topMm + ((i + 0.5) * lengthMm) / labelCount;
+    return sideMarks(lines, xMm + SIDE_GAP_MM, middleMm - textMm / 2);
+  });
+  const wire: Mark = {
+    kind: "wire",
+    points: [point(xMm, place.topMm + 1), point(xMm, place.bottomMm - 1)],
+    areaMm2: step.areaMm2,
+    colours: step.colours,
+  };
+  const marks: Mark[] = [...leadMark(xMm, place.topMm, place.bottomMm), wire, ...labels.flat()];
+  if (step.expected !== undefined) {
+    marks.push(...testPoint(step.expected, xMm, place.bottomMm - 3.5));
+  }
+  return [{ kind: "group", id: step.id, name: `wire ${step.number}, ${step.word}`, marks }];
+}
+
+/** An open ring on the wire, and the volts to be read there at its left. */
+function testPoint(expected: string, xMm: number, yMm: number): Mark[] {
+  return [
+    {
+      kind: "line",
+      from: point(xMm - 4.5, yMm),
+      to: point(xMm - 1.4, yMm),
+      stroke: { widthMm: LINE_MM.leader, colour: "ink" },
+    },
+    {
+      kind: "circle",
+      centre: point(xMm, yMm),
+      radiusMm: 1.3,
+      stroke: lead,
+      fill: "ground",
+    },
+    textMark(expected, xMm - 5.2, yMm + CAP_MM.text / 2, TEXT_STYLE.strong, "end"),
+  ];
+}
+
+/** A symbol in the middle of its place, name and note at the right, contact table at the left. */
+export function partStepMarks(step: PartStep, xMm: number, place: Placed): Mark[] {
+  const middleMm = (place.topMm + place.bottomMm) / 2;
+  const symbol = {
+    kind: "symbol",
+    symbol: step.symbol,
+    at: point(xMm, middleMm),
+    turnDeg: step.isTurned ? 180 : 0,
+  } as const;
+  const pins = symbolPins(symbol);
+  const [above, below] = step.symbolPins ?? ends(pins);
+  const lines = sideLines(step);
+  const marks: Mark[] = [
+    ...leadMark(xMm, place.topMm, middleMm - SYMBOL_HALF_MM),
+    ...leadMark(xMm, middleMm + SYMBOL_HALF_MM, place.bottomMm),
+    symbol,
+    ...[above, below].flatMap((pin): Mark[] => jog(xMm, pins[pin]?.xMm, pins[pin]?.yMm)),
+    ...sideMarks(lines, xMm + SIDE_GAP_MM + 3, middleMm - sideHeightMm(lines) / 2),
+    ...pinText(step.pinAbove, xMm, middleMm - 5),
+    ...pinText(step.pinBelow, xMm, middleMm + 5 + CAP_MM.fine),
+  ];
+  if (step.contacts) {
+    const table = contactTable(step.contacts);
+    const leftMm = xMm - TABLE_GAP_MM - table.widthMm;
+    marks.push(...moveMarks(table.marks, leftMm, middleMm - table.heightMm / 2));
+  }
+  return [{ kind: "group", id: step.id, name: step.name, marks }];
+}
+
+/** Upper and lower pin of a symbol that has one of each on its axis. */
+function ends(pins: Readonly<Record<string, { readonly yMm: number }>>): [string, string] {
+  const sorted = Object.entries(pins).sort(([, a], [, b]) => a.yMm - b.yMm);
+  return [sorted[0]![0], sorted.at(-1)![0]];
+}
+
+/** From the line across to a pin that stands beside it. */
+function jog(xMm: number, pinXMm: number | undefined, pinYMm: number | undefined): Mark[] {
+  if (pinXMm === undefined || pinYMm === undefined) {
+    throw new Error("a part of a circuit sheet uses a pin its symbol does not have");
+  }
+  if (Math.abs(pinXMm - xMm) < 1e-6) return [];
+  return [
+    {
+      kind: "line",
+      from: point(xMm, pinYMm),
+      to: point(pinXMm, pinYMm),
+      stroke: { ...lead, cap: "round" },
+    },
+  ];
+}
+
+const pinText = (pin: string | undefined, xMm: number, yMm: number): Mark[] =>
+  pin === undefined
+    ? []
+    : [textMark(pin, xMm - 1.2, yMm, { ...TEXT_STYLE.fine, colour: "ink", weight: 700 }, "end")];
+
+export function connectorStepMarks(step: ConnectorStep, xMm: number, place: Placed): Mark[] {
+  const middleMm = (place.topMm + place.bottomMm) / 2;
+  const lines = sideLines(step);
+  const marks: Mark[] = [
+    ...leadMark(xMm, place.topMm, middleMm - SYMBOL_HALF_MM),
+    ...leadMark(xMm, middleMm + SYMBOL_HALF_MM, place.bottomMm),
+    {
+      kind: "symbol",
+      symbol: "plugAndSocket",
+      at: point(xMm, middleMm),
+      turnDeg: step.liveSide === "above" ? 0 : 180,
+    },
+    ...sideMarks(lines, xMm + SIDE_GAP_MM, middleMm - sideHeightMm(lines) / 2),
+  ];
+  return [{ kind: "group", id: step.id, name: step.name, marks }];
+}
