@@ -106,7 +106,7 @@ const WHOLE = new Set([
 
 /** Whether a numeric name says its unit. */
 export function endsInUnit(name: string): boolean {
-  if (WHOLE.has(name)) return true;
+  if (WHOLE.has(name) || GRAPH.has(name)) return true;
   const stem = name.replace(/(Min|Max|Nominal|Cold|Hot|20)+$/, "");
   return ENDINGS.some((ending) => name.endsWith(ending) || stem.endsWith(ending));
 }

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { filesBelow, ROOT } from "../sourceFiles.ts";
+import { isBeside } from "./isBeside.ts";
 
 /** Exact definitions and constants of nature, each in a file of its own that says so. */
 const DEFINITIONS = /^engine\/(units|drawing)\/|physicalConstants\.ts$/;
@@ -11,8 +12,7 @@ const FIGURE = /(?<![\w.#])\d*\.\d+(?:e[+-]?\d+)?/gi;
 test("no figure from outside lives in a .ts file of the engine", () => {
   const wrong: string[] = [];
   for (const path of filesBelow("engine", [".ts"])) {
-    if (path.endsWith(".test.ts") || path.endsWith(".generated.ts") || DEFINITIONS.test(path))
-      continue;
+    if (isBeside(path) || DEFINITIONS.test(path)) continue;
     const text = readFileSync(join(ROOT, path), "utf8")
       .replace(/\/\*[\s\S]*?\*\//g, "")
       .replace(/\/\/.*$/gm, "")

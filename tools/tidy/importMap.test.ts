@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { dirname, join, normalize } from "node:path";
 import { describe, expect, test } from "vitest";
 import { filesBelow, ROOT } from "../sourceFiles.ts";
+import { isForTests } from "./isBeside.ts";
 import { PURE_ROOMS, ROOMS } from "./rooms.ts";
 
 const IMPORT = /(?:import|export)[^;'"]*?from\s+"([^"]+)"/g;
@@ -17,7 +18,7 @@ function roomOf(path: string): string | null {
   return parts[0] === "engine" && parts.length > 2 ? parts[1]! : null;
 }
 
-const engineSources = filesBelow("engine", [".ts"]).filter((path) => !path.endsWith(".test.ts"));
+const engineSources = filesBelow("engine", [".ts"]).filter((path) => !isForTests(path));
 
 describe("import map", () => {
   test("rooms import only rooms before them, through their index", () => {

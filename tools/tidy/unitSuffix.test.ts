@@ -4,6 +4,7 @@ import { parseSync } from "oxc-parser";
 import { expect, test } from "vitest";
 import { filesBelow, ROOT } from "../sourceFiles.ts";
 import { endsInUnit } from "./endsInUnit.ts";
+import { isBeside } from "./isBeside.ts";
 
 /** Rooms where x, y, i, j stand beside their equation: anonymous mathematics and drawing. */
 const MATHEMATICS = /^engine\/(network|geometry|drawing)\//;
@@ -34,8 +35,7 @@ function numericNames(path: string): readonly string[] {
 test("every numeric field and parameter of the engine ends in its unit", () => {
   const wrong: string[] = [];
   for (const path of filesBelow("engine", [".ts"])) {
-    if (path.endsWith(".test.ts") || path.endsWith(".generated.ts") || MATHEMATICS.test(path))
-      continue;
+    if (isBeside(path) || MATHEMATICS.test(path)) continue;
     for (const name of numericNames(path)) if (!endsInUnit(name)) wrong.push(`${path}: ${name}`);
   }
   expect([...new Set(wrong)]).toEqual([]);
