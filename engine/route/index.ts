@@ -1,6 +1,15 @@
 export { ambientsOf } from "./ambientOf.ts";
 export type { Conductor, Conductors } from "./conductor.ts";
 export { conductorsOf, UNSIZED_MAKE } from "./conductorsOf.ts";
+export {
+  type Allowances,
+  allowance,
+  allowancesOf,
+  type CutLength,
+  cutLength,
+  cutLengthsOf,
+} from "./cutLength.ts";
+export { type CutTotal, cutTotals } from "./cutTotals.ts";
 export { type MakeFields, makeFields, strandAreaMm2 } from "./makeFields.ts";
 export { placesOfPins } from "./placesOfPins.ts";
 export type { LengthUnknown, PathStep, Place, Routed, Stretch, WireRoute } from "./routed.ts";
