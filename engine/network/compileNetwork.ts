@@ -16,13 +16,6 @@ export interface CompiledNetwork {
   readonly positionA: Int32Array;
   readonly positionB: Int32Array;
   readonly entry: Int32Array;
-  /**
-   * Branches at each position, positions with equally many of them together (loops of one length are foretold well):
-   * positions in that order, pointers (size n + 1), then k for a branch leaving there, m + k for one arriving.
-   */
-  readonly incidentPosition: Int32Array;
-  readonly incidentStart: Int32Array;
-  readonly incident: Int32Array;
   /** Slot of each branch that may be nonlinear, −1 for the linear ones; and the branch of each slot. */
   readonly slotOfBranch: Int32Array;
   readonly branchOfSlot: Int32Array;
@@ -41,7 +34,7 @@ export interface Workspace {
   readonly slots: LawSlots;
   /** Branches that differ from the compiled network at the moment. */
   readonly overridden: number[];
-  /** Result: volts by position (size n + 1, the reference last); branch currents, A (size m), then the same negated (to 2m). */
+  /** Result: volts by position (size n + 1, the reference last); branch currents, A. */
   readonly positionV: Float64Array;
   readonly branchA: Float64Array;
   /** Currents left over at each position (size n + 1), A. */
@@ -75,7 +68,6 @@ export function compileNetwork(network: Network): CompiledNetwork {
   });
   const place = (node: number): number => pattern.positionOfNode[node]!;
   const compiled: CompiledNetwork = {
-    ...incidence(network, pattern),
     network,
     pattern,
     positionA: Int32Array.from(branches, (branch) => place(branch.a)),
@@ -95,29 +87,6 @@ export function compileNetwork(network: Network): CompiledNetwork {
     setLaw(compiled, k, branch.law);
   });
   return compiled;
-}
-
-function incidence(
-  { branches }: Network,
-  { unknownCount, positionOfNode }: StarMeshPattern,
-): Pick<CompiledNetwork, "incidentPosition" | "incidentStart" | "incident"> {
-  const at: number[][] = Array.from({ length: unknownCount + 1 }, () => []);
-  branches.forEach(({ a, b }, k) => {
-    if (a === b) return;
-    at[positionOfNode[a]!]!.push(k);
-    at[positionOfNode[b]!]!.push(branches.length + k);
-  });
-  const positions = Array.from({ length: unknownCount }, (_, j) => j);
-  positions.sort((one, two) => at[one]!.length - at[two]!.length || one - two);
-  const incidentStart = new Int32Array(unknownCount + 1);
-  positions.forEach((j, k) => {
-    incidentStart[k + 1] = incidentStart[k]! + at[j]!.length;
-  });
-  return {
-    incidentPosition: Int32Array.from(positions),
-    incidentStart,
-    incident: Int32Array.from(positions.flatMap((j) => at[j]!)),
-  };
 }
 
 export function isLinear(law: Law): boolean {
@@ -144,7 +113,7 @@ function workspace(
     slots: lawSlots(slotLaws),
     overridden: [],
     positionV: floats(n + 1),
-    branchA: floats(2 * m),
+    branchA: floats(m),
     leftoverA: floats(n + 1),
     injectedA,
     reducedS: floats(lateEntries),

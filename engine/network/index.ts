@@ -12,6 +12,7 @@ export type {
   OhmLaw,
   RelayRule,
 } from "./network.ts";
+export { planScreen, type Screen, type ScreenRequest, screenFaults } from "./screenFaults.ts";
 export {
   type BothSettlements,
   type RelayOptions,

@@ -20,63 +20,76 @@ export function measureKirchhoff(
   compiled: CompiledNetwork,
   shorts: readonly Short[],
 ): KirchhoffCheck {
-  evaluateBranches(compiled);
-  let largestA = gatherLeftover(compiled);
-  for (const short of shorts) largestA = Math.max(largestA, addShort(compiled, short));
   const { leftoverA } = compiled.work;
-  let residualA = 0;
-  for (let j = 0; j < compiled.pattern.unknownCount; j++) {
-    residualA = Math.max(residualA, Math.abs(leftoverA[j]!));
-  }
-  const boundA = RESIDUAL_FLOOR_A + RESIDUAL_RATIO * largestA;
+  addLinear(compiled);
+  addSlots(compiled);
+  for (let k = 0; k < shorts.length; k++) addShort(compiled, shorts[k]!);
+  const largestA = largest(compiled.work.branchA, compiled.network.branches.length);
+  const residualA = largest(leftoverA, compiled.pattern.unknownCount);
+  let boundA = RESIDUAL_FLOOR_A + RESIDUAL_RATIO * largestA;
+  for (const short of shorts)
+    boundA = Math.max(
+      boundA,
+      RESIDUAL_FLOOR_A + RESIDUAL_RATIO * Math.abs(shortA(compiled, short)),
+    );
   return { residualA, accepted: Number.isFinite(residualA) && residualA <= boundA };
 }
 
-function evaluateBranches(compiled: CompiledNetwork): void {
-  const { work, positionA, positionB, branchOfSlot } = compiled;
-  const { linearS, linearEmfV, positionV, branchA, slots } = work;
-  const m = linearS.length;
-  for (let k = 0; k < m; k++) {
-    const v = positionV[positionA[k]!]! - positionV[positionB[k]!]!;
-    const currentA = linearS[k]! * (v - linearEmfV[k]!);
+/** Starts each node with its leak, then adds the linear branches. */
+function addLinear(compiled: CompiledNetwork): void {
+  const { work, positionA, positionB } = compiled;
+  const { linearS, linearEmfV, positionV, branchA, leftoverA } = work;
+  const leakS = 1 / compiled.network.leakOhm;
+  for (let j = 0; j < leftoverA.length; j++) leftoverA[j] = leakS * positionV[j]!;
+  for (let k = 0; k < linearS.length; k++) {
+    const a = positionA[k]!;
+    const b = positionB[k]!;
+    const currentA = linearS[k]! * (positionV[a]! - positionV[b]! - linearEmfV[k]!);
     branchA[k] = currentA;
-    branchA[m + k] = -currentA;
+    leftoverA[a] = leftoverA[a]! + currentA;
+    leftoverA[b] = leftoverA[b]! - currentA;
   }
+}
+
+function addSlots(compiled: CompiledNetwork): void {
+  const { work, positionA, positionB, branchOfSlot } = compiled;
+  const { positionV, branchA, leftoverA, slots } = work;
+  const { v, currentA } = slots;
   for (let s = 0; s < branchOfSlot.length; s++) {
     const k = branchOfSlot[s]!;
-    slots.v[s] = positionV[positionA[k]!]! - positionV[positionB[k]!]!;
+    v[s] = positionV[positionA[k]!]! - positionV[positionB[k]!]!;
   }
   evaluateSlots(slots);
   for (let s = 0; s < branchOfSlot.length; s++) {
-    const currentA = slots.currentA[s]!;
-    branchA[branchOfSlot[s]!] = currentA;
-    branchA[m + branchOfSlot[s]!] = -currentA;
+    const k = branchOfSlot[s]!;
+    const a = positionA[k]!;
+    const b = positionB[k]!;
+    branchA[k] = currentA[s]!;
+    leftoverA[a] = leftoverA[a]! + currentA[s]!;
+    leftoverA[b] = leftoverA[b]! - currentA[s]!;
   }
 }
 
-/** leftover_j = leak + Σ currents leaving − Σ currents arriving. Returns the largest |branch current|. */
-function gatherLeftover(compiled: CompiledNetwork): number {
-  const { incidentPosition, incidentStart, incident, work } = compiled;
-  const { positionV, branchA, leftoverA } = work;
-  const leakS = 1 / compiled.network.leakOhm;
-  for (let k = 0; k < incidentPosition.length; k++) {
-    const j = incidentPosition[k]!;
-    let sumA = leakS * positionV[j]!;
-    const end = incidentStart[k + 1]!;
-    for (let p = incidentStart[k]!; p < end; p++) sumA += branchA[incident[p]!]!;
-    leftoverA[j] = sumA;
+/** Largest |x| of the first `count`; NaN when any is NaN. */
+function largest(values: Float64Array, count: number): number {
+  let largestSoFar = 0;
+  for (let k = 0; k < count; k++) {
+    const size = Math.abs(values[k]!);
+    if (!(size <= largestSoFar)) largestSoFar = size;
   }
-  let largestA = 0;
-  for (let k = 0; k < branchA.length; k++) if (branchA[k]! > largestA) largestA = branchA[k]!;
-  return largestA;
+  return largestSoFar;
 }
 
-function addShort(compiled: CompiledNetwork, { a, b, ohm }: Short): number {
-  const { positionV, leftoverA } = compiled.work;
-  const placeA = compiled.pattern.positionOfNode[a]!;
-  const placeB = compiled.pattern.positionOfNode[b]!;
-  const iA = (positionV[placeA]! - positionV[placeB]!) / ohm;
-  leftoverA[placeA] = leftoverA[placeA]! + iA;
-  leftoverA[placeB] = leftoverA[placeB]! - iA;
-  return Math.abs(iA);
+function shortA({ pattern, work }: CompiledNetwork, { a, b, ohm }: Short): number {
+  const { positionOfNode } = pattern;
+  return (work.positionV[positionOfNode[a]!]! - work.positionV[positionOfNode[b]!]!) / ohm;
+}
+
+function addShort(compiled: CompiledNetwork, short: Short): void {
+  const { leftoverA } = compiled.work;
+  const placeA = compiled.pattern.positionOfNode[short.a]!;
+  const placeB = compiled.pattern.positionOfNode[short.b]!;
+  const currentA = shortA(compiled, short);
+  leftoverA[placeA] = leftoverA[placeA]! + currentA;
+  leftoverA[placeB] = leftoverA[placeB]! - currentA;
 }

@@ -74,7 +74,7 @@ export function readSolution(
   return {
     ...status,
     nodeV,
-    branchA: work.branchA.slice(0, network.branches.length),
+    branchA: work.branchA.slice(),
     branchSlopeS,
     shortA,
     shorts,

@@ -1,0 +1,148 @@
+import type { CompiledNetwork } from "./compileNetwork.ts";
+import { backward, forward } from "./starMesh.ts";
+import { factorSlopes, inverseDiagonal } from "./theveninConductances.ts";
+
+/** Which shorts to screen and what to watch: every pair with every resistance. */
+export interface ScreenRequest {
+  /** Nodes joined by each short; node 0 is the reference. */
+  readonly pairs: readonly (readonly [a: number, b: number])[];
+  /** Resistances of the short, Ω, each above 0. */
+  readonly shortOhm: readonly number[];
+  /** Branches whose current is wanted under each short. */
+  readonly monitoredBranches: readonly number[];
+}
+
+/**
+ * Room for the answers of a screening, filled anew by each `screenFaults`. Fault f = pair · shortOhm.length + resistance.
+ * The figures are of the network linearised where it stands without the short: estimates, to be confirmed by `solveNetwork`.
+ */
+export interface Screen {
+  readonly compiled: CompiledNetwork;
+  readonly request: ScreenRequest;
+  /** Current of each fault, A, from a to b. */
+  readonly faultA: Float64Array;
+  /** Current of monitored branch k under fault f, A, at f · monitoredBranches.length + k. */
+  readonly monitoredA: Float64Array;
+  readonly room: ScreenRoom;
+}
+
+interface ScreenRoom {
+  readonly pairPosition: Int32Array;
+  readonly slopeS: Float64Array;
+  readonly diagonalOhm: Float64Array;
+  /** G⁻¹·(e_a − e_b) of each monitored branch, n + 1 volts per ampere each, one after another. */
+  readonly monitoredOhm: readonly Float64Array[];
+  readonly columnOhm: Float64Array;
+  readonly sourceA: Float64Array;
+  /** For each pair the resistance seen between its nodes, Ω. */
+  readonly seenOhm: Float64Array;
+  readonly monitoredBeforeA: Float64Array;
+  readonly transfer: Float64Array;
+}
+
+/** Lays out a screening of a compiled network. */
+export function planScreen(compiled: CompiledNetwork, request: ScreenRequest): Screen {
+  const { pattern, network } = compiled;
+  const size = pattern.unknownCount + 1;
+  const faultCount = request.pairs.length * request.shortOhm.length;
+  const watched = request.monitoredBranches.length;
+  for (const ohm of request.shortOhm) if (!(ohm > 0)) throw new Error(`Short of ${ohm} ohm`);
+  return {
+    compiled,
+    request,
+    faultA: new Float64Array(faultCount),
+    monitoredA: new Float64Array(faultCount * watched),
+    room: {
+      pairPosition: Int32Array.from(request.pairs.flat(), (node) => pattern.positionOfNode[node]!),
+      slopeS: new Float64Array(network.branches.length),
+      diagonalOhm: new Float64Array(size),
+      monitoredOhm: request.monitoredBranches.map(() => new Float64Array(size)),
+      columnOhm: new Float64Array(size),
+      sourceA: new Float64Array(size),
+      seenOhm: new Float64Array(request.pairs.length),
+      monitoredBeforeA: new Float64Array(watched),
+      transfer: new Float64Array(watched),
+    },
+  };
+}
+
+/**
+ * Screens the state last solved in place: with G the slopes at its solution and x = e_a − e_b, a short of R carries
+ * i = (v_a − v_b)/(R + xᵀ·G⁻¹·x) and changes branch m by −g_m·i·x_mᵀ·G⁻¹·x (Sherman & Morrison 1950). One factorisation and one
+ * solve for each monitored branch, then a few multiplications for each fault.
+ */
+export function screenFaults(screen: Screen): void {
+  const { compiled, request, room } = screen;
+  const { work, slotOfBranch, pattern } = compiled;
+  for (let k = 0; k < room.slopeS.length; k++) {
+    const slot = slotOfBranch[k]!;
+    room.slopeS[k] = slot < 0 ? work.linearS[k]! : work.slots.slopeS[slot]!;
+  }
+  factorSlopes(compiled, room.slopeS, 1 / compiled.network.leakOhm);
+  inverseDiagonal(compiled, room.diagonalOhm);
+  room.diagonalOhm[pattern.unknownCount] = 0;
+  request.monitoredBranches.forEach((branch, k) => {
+    const column = room.monitoredOhm[k]!;
+    inverseColumn(screen, compiled.positionA[branch]!, compiled.positionB[branch]!, column);
+    room.monitoredBeforeA[k] = work.branchA[branch]!;
+  });
+  seePairs(screen);
+  fill(screen);
+}
+
+/** G⁻¹·(e_a − e_b), Ω, into `column`. */
+function inverseColumn(screen: Screen, a: number, b: number, column: Float64Array): void {
+  const { compiled, room } = screen;
+  const { mesh } = compiled.work;
+  const n = compiled.pattern.unknownCount;
+  room.sourceA.fill(0);
+  room.sourceA[a] = room.sourceA[a]! + 1;
+  room.sourceA[b] = room.sourceA[b]! - 1;
+  forward(mesh, 0, n, room.sourceA);
+  backward(mesh, 0, n, room.sourceA, column);
+  column[n] = 0;
+}
+
+/** Resistance seen between the nodes of each pair; pairs of two unknown nodes cost a column, shared by a run of equal a. */
+function seePairs(screen: Screen): void {
+  const { room, compiled } = screen;
+  const { pairPosition, diagonalOhm, columnOhm, seenOhm } = room;
+  const n = compiled.pattern.unknownCount;
+  let columnOf = -1;
+  for (let k = 0; k < seenOhm.length; k++) {
+    const a = pairPosition[2 * k]!;
+    const b = pairPosition[2 * k + 1]!;
+    let mutualOhm = 0;
+    if (a !== n && b !== n) {
+      if (columnOf !== a) inverseColumn(screen, a, n, columnOhm);
+      columnOf = a;
+      mutualOhm = columnOhm[b]!;
+    }
+    seenOhm[k] = a === b ? 0 : diagonalOhm[a]! + diagonalOhm[b]! - 2 * mutualOhm;
+  }
+}
+
+function fill(screen: Screen): void {
+  const { compiled, request, room, faultA, monitoredA } = screen;
+  const { pairPosition, monitoredOhm, monitoredBeforeA, transfer, slopeS, seenOhm } = room;
+  const { positionV } = compiled.work;
+  const { monitoredBranches, shortOhm } = request;
+  const watched = monitoredBranches.length;
+  let f = 0;
+  for (let pair = 0; pair < seenOhm.length; pair++) {
+    const a = pairPosition[2 * pair]!;
+    const b = pairPosition[2 * pair + 1]!;
+    const v = positionV[a]! - positionV[b]!;
+    for (let k = 0; k < watched; k++) {
+      const column = monitoredOhm[k]!;
+      transfer[k] = slopeS[monitoredBranches[k]!]! * (column[a]! - column[b]!);
+    }
+    for (let r = 0; r < shortOhm.length; r++, f++) {
+      const iA = v / (shortOhm[r]! + seenOhm[pair]!);
+      faultA[f] = iA;
+      for (let k = 0; k < watched; k++) {
+        monitoredA[f * watched + k] = monitoredBeforeA[k]! - transfer[k]! * iA;
+      }
+    }
+  }
+}
