@@ -9,15 +9,15 @@ export interface RimPacking {
  *
  *   k = k1 + k2 + k3 − 2 · √(k1·k2 + k2·k3 + k3·k1), radius = −1 / k, k_i = 1 / r_i
  *
- * or r1 + r2 where the third fits beside the two largest without adding to them, that is where k ≥ −1 / (r1 + r2).
+ * or r1 + r2 where the third fits beside the two largest without adding to them. The largest that does touches both and
+ * the rim of r1 + r2: k3 = (k1² + k1·k2 + k2²) / (k1 + k2), the same equation solved for that circle.
  *
  * @param radii  three, largest first, all > 0.
  */
 export function threeCircleRim(radii: readonly [number, number, number]): number {
   const [a, b, c] = radii.map((radius) => 1 / radius) as [number, number, number];
-  const curvature = a + b + c - 2 * Math.sqrt(a * b + b * c + c * a);
-  const pair = radii[0] + radii[1];
-  return curvature < 0 && -1 / curvature > pair ? -1 / curvature : pair;
+  if (c >= (a * a + a * b + b * b) / (a + b)) return radii[0] + radii[1];
+  return -1 / (a + b + c - 2 * Math.sqrt(a * b + b * c + c * a));
 }
 
 /**
