@@ -12,8 +12,10 @@ export const ROOMS = [
   "size",
   "protect",
   "supply",
+  "prove",
   "diagnose",
   "judge",
+  "layout",
   "drawing",
   "papers",
 ] as const;
