@@ -13,6 +13,8 @@ export interface BatterySource {
 
 /** Table rows are for 12 V and, halved, 6 V; other systems scale by their nominal volts. gel is read as agm. */
 const TABLE_V = 12;
+/** Temperature battery resistances are stated at, °C; a warmer battery is taken as no better. */
+const STATED_AT_C = 25;
 const CHEMISTRY = { flooded: "flooded", agm: "agm", gel: "agm", lifepo4: "lfp" } as const;
 
 /**
@@ -20,7 +22,7 @@ const CHEMISTRY = { flooded: "flooded", agm: "agm", gel: "agm", lifepo4: "lfp" }
  *
  * Full: rest volts as stated, else the open-circuit table at 100 %. Half: the table's fall from 100 to 50 % below that, weak:
  * to 25 %. Resistance: as stated; else from cold-cranking amps, R(−18 °C) = 5.5 V / CCA and its warm share; else R·Ah of a
- * sealed battery. It climbs as charge falls and as cold takes power away: divided by the share of cranking power left.
+ * sealed battery. It climbs as charge falls, and in the cold as cranking power falls.
  *
  * @param ambientC  temperature of the battery, °C; below the coldest row of the table the coldest row stands.
  */
@@ -30,7 +32,8 @@ export function batterySource(
   ambientC: number,
 ): BatterySource {
   const fullV = battery.restV?.value ?? tableRestV(battery, 100);
-  const coldFactor = 1 / crankingPowerRatio(ambientC);
+  const coldFactor =
+    ambientC >= STATED_AT_C ? 1 : crankingPowerRatio(STATED_AT_C) / crankingPowerRatio(ambientC);
   const fullOhm = internalOhm(battery) * coldFactor;
   if (typeof request === "object") {
     const { emfV } = request;
