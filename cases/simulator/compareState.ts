@@ -1,0 +1,73 @@
+import { execFile } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type OperateSolution, operateJob, spiceText } from "../../engine/operate/index.ts";
+import type { Drawn } from "./drawStates.ts";
+
+export interface Compared {
+  readonly drawn: Drawn;
+  readonly solution: OperateSolution;
+  /** Largest difference over the pins that do not float, V, and the pin. */
+  readonly awayV: number;
+  readonly pin: string;
+  readonly pinCount: number;
+}
+
+/**
+ * Solves a state both ways. Null where our own answer is that the state does not come to rest: a buzzing relay has no operating
+ * point to compare.
+ */
+export async function compareState(drawn: Drawn): Promise<Compared | null> {
+  const { machine, request, relays } = drawn;
+  const answer = operateJob(machine.job, machine.conductors, request);
+  const text = spiceText(machine.job, machine.conductors, request, { relays });
+  if (!answer.ok || !text.ok) throw new Error(`refused: ${JSON.stringify(request)}`);
+  const { solution } = answer;
+  if (!solution.converged) return null;
+  const volts = await simulatedVolts(text.text);
+  const isAlternating = solution.state.engine.mode === "running";
+  let [awayV, pin, pinCount] = [0, "", 0];
+  for (const row of solution.pins) {
+    if (row.v === null || row.node === "0" || (isAlternating && row.net !== "dc")) continue;
+    pinCount++;
+    const oneV = Math.abs(row.v - (volts.get(row.node) ?? Number.POSITIVE_INFINITY));
+    if (oneV > awayV) [awayV, pin] = [oneV, row.pin];
+  }
+  return { drawn, solution, awayV, pin, pinCount };
+}
+
+/** Node volts by name, from one process of the simulator. */
+export function simulatedVolts(text: string): Promise<ReadonlyMap<string, number>> {
+  const folder = mkdtempSync(join(tmpdir(), "simulated-"));
+  const path = join(folder, "state.cir");
+  writeFileSync(path, text);
+  return new Promise((resolve, reject) => {
+    execFile("ngspice", ["-b", path], { encoding: "utf8" }, (error, stdout, stderr) => {
+      rmSync(folder, { recursive: true });
+      const volts = [...stdout.matchAll(/^(n\d+) = (\S+)/gm)].map(
+        ([, node, value]) => [node!, Number(value)] as const,
+      );
+      if (volts.length > 0) resolve(new Map(volts));
+      else
+        reject(new Error(`no operating point: ${error?.message ?? ""} ${stderr.slice(0, 2000)}`));
+    });
+  });
+}
+
+/** Runs tasks two at a time, in order of the list; answers in that order. */
+export async function twoAtATime<Task, Answer>(
+  tasks: readonly Task[],
+  run: (task: Task) => Promise<Answer>,
+): Promise<readonly Answer[]> {
+  const answers: Answer[] = [];
+  let next = 0;
+  const worker = async (): Promise<void> => {
+    while (next < tasks.length) {
+      const k = next++;
+      answers[k] = await run(tasks[k]!);
+    }
+  };
+  await Promise.all([worker(), worker()]);
+  return answers;
+}
