@@ -109,4 +109,6 @@ export interface CheckResult {
   readonly loads: readonly CheckLoadRow[];
   readonly fuses: readonly CheckFuseRow[];
   readonly statesSolved: number;
+  /** What was not judged because something more basic is wrong; null: everything was judged. */
+  readonly withheld: string | null;
 }

@@ -3,9 +3,9 @@ import type { Finding } from "../messages/index.ts";
 import type { CompiledJob } from "../operate/index.ts";
 import type { Protection } from "../protect/index.ts";
 import type { Conductors, Routed } from "../route/index.ts";
-import type { Rating } from "../size/index.ts";
+import type { Rating, SizedJob, WirePlace } from "../size/index.ts";
 import type { CheckLoadRow } from "./checkResult.ts";
-import type { SizedWires } from "./sizedWires.ts";
+import type { DeclaredResult } from "./declaredResults.ts";
 import type { WorstCase } from "./worstCase.ts";
 
 /** Everything computed of a job, built once; a judge only reads it. */
@@ -15,11 +15,13 @@ export interface Design {
   readonly routed: Routed;
   /** Wires and fly leads by id, with the make chosen for each. */
   readonly conductors: Conductors;
-  readonly sizing: SizedWires;
+  readonly sizing: SizedJob;
   /** The job laid out for solving, at the conditions of the check. One solve at a time. */
   readonly compiled: CompiledJob;
   /** Largest currents and the states they occur in. */
   readonly worst: WorstCase;
+  /** What every load does in each state the job itself speaks of. */
+  readonly declared: readonly DeclaredResult[];
   readonly protection: Protection;
   /** What each wire and fly lead may carry where it lies, by conductor id. */
   readonly ratings: ReadonlyMap<string, PlacedRating>;
@@ -30,13 +32,11 @@ export interface Design {
   readonly wiresAt: ReadonlyMap<string, readonly Wire[]>;
 }
 
-/** A rating with the place it was taken at: of all stretches of a wire, the one that lets it carry least. */
+/** A rating with the place it was taken at: of all places on a wire's way, the one that lets it carry least. */
 export interface PlacedRating extends Rating {
-  readonly ambientC: number;
-  readonly bundleCount: number;
-  readonly loadedCount: number;
-  /** Stretch of loom; null for a wire that lies alone. */
-  readonly stretch: string | null;
+  readonly place: WirePlace;
+  /** Every place on its way. */
+  readonly places: readonly WirePlace[];
 }
 
 /** One question asked of a finished design. */

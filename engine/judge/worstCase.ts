@@ -1,23 +1,47 @@
+import type { Load } from "../job/index.ts";
 import type { QuickState } from "../operate/index.ts";
+import type { LoadDrop } from "./loadDrop.ts";
 
 /** A largest current and the state it occurs in. */
 export interface WorstCurrent {
   /** A, ≥ 0. */
   readonly currentA: number;
-  /** State as `operate` understands it; null where the current was reckoned, not solved. */
+  /** State as `operate` understands it; null where no current was ever seen. */
   readonly state: QuickState | null;
+  /** Volts the battery was held at, where it was not the full battery at rest. */
+  readonly batteryV: number | null;
 }
 
-/** Largest lasting currents over the states that were solved. Cranking stands apart: it lasts seconds. */
+/** What a load got over all states that were solved. */
+export interface LoadSeen {
+  readonly load: Load;
+  /** Largest loss on its ways in a state it should work in; null where it never had a way of its own to the source. */
+  readonly drop: LoadDrop | null;
+  readonly dropState: QuickState | null;
+  /** States in which it worked. */
+  readonly litCount: number;
+  readonly mostW: number;
+  readonly mostState: QuickState | null;
+}
+
+export type Currents = ReadonlyMap<string, WorstCurrent>;
+
+/** Largest currents over the states that were solved. Cranking stands apart: it lasts seconds. */
 export interface WorstCase {
   /** By conductor id (wire, or PART.PIN of a fly lead). */
-  readonly conductors: ReadonlyMap<string, WorstCurrent>;
-  readonly crankingConductors: ReadonlyMap<string, WorstCurrent>;
+  readonly conductors: Currents;
+  readonly crankingConductors: Currents;
   /** By fuse id. */
-  readonly fuses: ReadonlyMap<string, WorstCurrent>;
+  readonly fuses: Currents;
+  readonly crankingFuses: Currents;
   /** By contact, PART:A-B. */
-  readonly contacts: ReadonlyMap<string, WorstCurrent>;
+  readonly contacts: Currents;
+  readonly crankingContacts: Currents;
   /** By connector cavity (CONNECTOR.CAVITY) and joint way (JOINT.WAY). */
-  readonly joints: ReadonlyMap<string, WorstCurrent>;
+  readonly joints: Currents;
+  /** By load. */
+  readonly loads: ReadonlyMap<string, LoadSeen>;
   readonly stateCount: number;
+  /** False where the search stopped at its bound. */
+  readonly complete: boolean;
 }

@@ -1,0 +1,35 @@
+import type { Job } from "../job/index.ts";
+import type { Conductor, Conductors, Routed } from "../route/index.ts";
+import { rateKept, type WirePlace, wirePlacesOf } from "../size/index.ts";
+import type { PlacedRating } from "./judge.ts";
+import type { WorstCase } from "./worstCase.ts";
+
+/** What every conductor may carry where it lies: of all places on its way, the one that lets it carry least. */
+export function placedRatings(
+  job: Job,
+  routed: Routed,
+  conductors: Conductors,
+  worst: Pick<WorstCase, "conductors">,
+): ReadonlyMap<string, PlacedRating> {
+  const rate = rateKept();
+  const currentA = (id: string): number => worst.conductors.get(id)?.currentA ?? 0;
+  const placesOf = wirePlacesOf(job, routed, conductors, currentA);
+  const rated = (one: Conductor): PlacedRating => {
+    const places = one.kind === "wire" ? placesOf(one.id) : [alone(one)];
+    const ratings = places.map((place) => {
+      const { ambientC, bundle, sleeved } = place;
+      return { ...rate({ makeId: one.makeId, ambientC, bundle, sleeved }), place, places };
+    });
+    return ratings.reduce((least, next) => (next.currentA < least.currentA ? next : least));
+  };
+  return new Map([...conductors.values()].map((one) => [one.id, rated(one)]));
+}
+
+/** A fly lead lies outside the loom, by itself. */
+const alone = ({ ambientC }: Conductor): WirePlace => ({
+  at: "alone",
+  ambientC,
+  bundle: { wireCount: 1, loadedCount: 1 },
+  sleeved: false,
+  stretch: null,
+});
