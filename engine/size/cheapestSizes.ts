@@ -23,13 +23,9 @@ export function cheapestSizes(problem: SizeProblem): SizeSolution {
   const best = new Map(
     [...problem.wires].map(([wire, options]) => [wire, bestOptions(wire, options)]),
   );
-  const extremes = (wire: string, which: 0 | -1): number => best.get(wire)!.at(which)!.dropV;
-  const sum = (budget: DropBudget, which: 0 | -1): number =>
-    [...new Set(budget.wires)].reduce((total, wire) => total + extremes(wire, which), 0);
-  const misses = (budget: DropBudget, which: 0 | -1): boolean =>
-    sum(budget, which) > budget.budgetV + BUDGET_ROUNDING_V;
-  const unmet = problem.budgets.filter((budget) => misses(budget, -1));
-  const live = problem.budgets.filter((budget) => misses(budget, 0) && !misses(budget, -1));
+  const unmet = new Set(unmetBudgets(problem));
+  const most = (wire: string): number => best.get(wire)![0]!.dropV;
+  const live = problem.budgets.filter((one) => !unmet.has(one.id) && isMissed(one, most));
   const groups = wireGroups(best, live);
   const chosen = new Map([...best].map(([wire, options]) => [wire, onlyPlace(options[0]!, wire)]));
   const maxStepCount = problem.maxStepCount ?? DEFAULT_STEP_COUNT;
@@ -54,9 +50,20 @@ export function cheapestSizes(problem: SizeProblem): SizeSolution {
     cost,
     lowerBound: exact ? cost : cost - shortfall,
     exact,
-    unmet: unmet.map(({ id }) => id).sort(),
+    unmet: [...unmet].sort(),
     stepCount,
   };
+}
+
+/** Budgets that even the sizes of least drop miss. */
+export function unmetBudgets({ wires, budgets }: SizeProblem): readonly string[] {
+  const least = (wire: string): number => Math.min(...wires.get(wire)!.map(({ dropV }) => dropV));
+  return budgets.filter((one) => isMissed(one, least)).map(({ id }) => id);
+}
+
+function isMissed(budget: DropBudget, dropV: (wire: string) => number): boolean {
+  const sumV = [...new Set(budget.wires)].reduce((sum, wire) => sum + dropV(wire), 0);
+  return sumV > budget.budgetV + BUDGET_ROUNDING_V;
 }
 
 const onlyPlace = (option: GroupOption, wire: string): number => option.of.get(wire)!;

@@ -1,0 +1,144 @@
+import { type Job, presentParts } from "../job/index.ts";
+import type { Conductors } from "../route/index.ts";
+import { waysOf } from "./calmWays.ts";
+import { chargeWays } from "./chargeWays.ts";
+import { type DesignNetwork, type DesignSolution, designNetwork } from "./designNetwork.ts";
+import { type DesignState, designStates } from "./designStates.ts";
+
+/** The largest current of a wire and a state it flows in; null for what a generator sends. */
+export interface DesignCurrent {
+  readonly currentA: number;
+  readonly state: DesignState | null;
+}
+
+/**
+ * One way a load is fed, in its calmest state: the load with only what must be on with it, as a mechanic measures its
+ * volt drop.
+ */
+export interface DesignWay {
+  /** Load PART:A-B, or generator part. */
+  readonly load: string;
+  readonly duty: "continuous" | "cranking" | "charging";
+  readonly feed: readonly string[];
+  readonly back: readonly string[];
+  /** Volts in contacts, fuses, joints, bonds and diodes at the design currents. */
+  readonly contactV: number;
+  readonly state: DesignState | null;
+}
+
+export interface DesignCurrents {
+  /** What flows for long, by wire or fly lead. */
+  readonly continuous: ReadonlyMap<string, DesignCurrent>;
+  /** The largest over the states of `ways`: what volt drop is reckoned with. */
+  readonly calm: ReadonlyMap<string, DesignCurrent>;
+  /** What flows while a starter turns, by wire or fly lead on its way. */
+  readonly cranking: ReadonlyMap<string, DesignCurrent>;
+  readonly ways: readonly DesignWay[];
+}
+
+/**
+ * Design currents, fixed before any size is chosen and above what any size can let flow, so that sizing needs no repeat:
+ * every load at the highest volts of the supply with nothing lost on the way, every wire at the largest sum over states.
+ */
+export function designCurrents(job: Job, conductors: Conductors): DesignCurrents {
+  const starters = starterLoads(job);
+  const charging = surveyed(job, conductors, "charging", starters);
+  const cranked = surveyed(job, conductors, "cranking", starters);
+  const chargeWay = chargeWays(job, charging.network);
+  const continuous = largest(charging);
+  const ways = waysOf(charging, "continuous", (load) => !starters.has(load));
+  const crankWays = waysOf(cranked, "cranking", (load) => starters.has(load));
+  return {
+    continuous: withCharge(continuous, chargeWay.currents),
+    calm: withCharge(largestOver(charging.network, ways), chargeWay.currents),
+    cranking: largest(cranked),
+    ways: [...[...ways, ...crankWays].map(({ solution: _, ...way }) => way), ...chargeWay.ways],
+  };
+}
+
+function withCharge(
+  currents: ReadonlyMap<string, DesignCurrent>,
+  charge: readonly { readonly currentA: number; readonly wires: readonly string[] }[],
+): ReadonlyMap<string, DesignCurrent> {
+  const all = new Map(currents);
+  for (const { currentA, wires } of charge) {
+    for (const wire of wires) {
+      if ((all.get(wire)?.currentA ?? 0) < currentA) all.set(wire, { currentA, state: null });
+    }
+  }
+  return all;
+}
+
+function starterLoads(job: Job): ReadonlySet<string> {
+  const motors = presentParts(job).filter(
+    (part) => part.kind === "motor" && part.use === "starter",
+  );
+  return new Set(
+    motors.map((part) =>
+      part.kind === "motor" ? `${part.id}:${part.between[0]}-${part.between[1]}` : "",
+    ),
+  );
+}
+
+interface Solved {
+  readonly state: DesignState;
+  readonly solution: DesignSolution;
+  /** What the battery gives, A. */
+  readonly drawnA: number;
+}
+
+export interface Survey {
+  readonly job: Job;
+  readonly network: DesignNetwork;
+  readonly solved: readonly Solved[];
+}
+
+/** Solves the design states: those in which no starter turns for "charging", only those for "cranking". */
+function surveyed(
+  job: Job,
+  conductors: Conductors,
+  supply: "charging" | "cranking",
+  starters: ReadonlySet<string>,
+): Survey {
+  const network = designNetwork(job, conductors, supply);
+  if (supply === "cranking" && starters.size === 0) return { job, network, solved: [] };
+  const starterAt = [...network.loadAt].filter(([, load]) => starters.has(load)).map(([k]) => k);
+  const solved: Solved[] = [];
+  designStates(job, (state) => {
+    const solution = network.solve(state);
+    if (solution === null) return null;
+    const starterA = Math.max(0, ...starterAt.map((k) => Math.abs(solution.elementA[k]!)));
+    const cranks = starterA > TURNING_A;
+    if (supply === "charging" && cranks) return null;
+    const drawnA = drawnFrom(network, solution);
+    if (supply === "charging" || cranks) solved.push({ state, solution, drawnA });
+    return drawnA;
+  });
+  return { job, network, solved };
+}
+
+const drawnFrom = ({ batteryAt }: DesignNetwork, { elementA }: DesignSolution): number =>
+  Math.max(0, ...[...batteryAt].map((k) => Math.abs(elementA[k]!)));
+
+/** A starter that draws less is only leaking through a relay coil or a lamp, A. */
+const TURNING_A = 5;
+
+function largest({ network, solved }: Survey): ReadonlyMap<string, DesignCurrent> {
+  return largestOver(network, solved);
+}
+
+function largestOver(
+  network: DesignNetwork,
+  solved: readonly { readonly state: DesignState | null; readonly solution: DesignSolution }[],
+): ReadonlyMap<string, DesignCurrent> {
+  const found = new Map<string, DesignCurrent>();
+  for (const { state, solution } of solved) {
+    for (const [k, conductor] of network.conductorAt) {
+      const currentA = Math.abs(solution.elementA[k]!);
+      if (currentA > (found.get(conductor)?.currentA ?? 0)) {
+        found.set(conductor, { currentA, state });
+      }
+    }
+  }
+  return found;
+}

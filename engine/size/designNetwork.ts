@@ -1,0 +1,114 @@
+import { type Job, loadsOf } from "../job/index.ts";
+import { compileNetwork, type Law, settleFrom } from "../network/index.ts";
+import {
+  type Conditions,
+  compileJob,
+  conditionsOf,
+  type JobElement,
+  type QuickState,
+} from "../operate/index.ts";
+import type { Conductors } from "../route/index.ts";
+import { figure } from "../tables/index.ts";
+
+/** Share of its resistance every wire and contact keeps, so that loads see all but some millivolts of the supply. */
+const LOSSLESS_RATIO = 2e-3;
+/** No less than this, Ω, or less than what it has: smaller would drown the balance of currents in rounding. */
+const LEAST_OHM = 3e-5;
+
+/** The job as a network in which nothing is lost on the way: the largest currents its loads can draw. */
+export interface DesignNetwork {
+  readonly elements: readonly JobElement[];
+  /** Elements of loads, by place. */
+  readonly loadAt: ReadonlyMap<number, string>;
+  /** Elements of wires and fly leads, by place. */
+  readonly conductorAt: ReadonlyMap<number, string>;
+  /** Elements of batteries, by place. */
+  readonly batteryAt: ReadonlySet<number>;
+  /** Null where the state does not settle. */
+  readonly solve: (state: QuickState) => DesignSolution | null;
+}
+
+export interface DesignSolution {
+  /** Current of every element, A, from its first to its second node. */
+  readonly elementA: Float64Array;
+  readonly nodeV: Float64Array;
+}
+
+/**
+ * Compiles a job for design currents, which no choice of wire can exceed. Rings still share their current as their real
+ * resistances would.
+ *
+ * @param supply  "charging": the battery post held at the highest volts the regulator makes, and wires, joints, bonds,
+ *                fuses and contacts at a five-hundredth of their resistance. "cranking": a full battery behind its own
+ *                resistance, and only the wires without loss, because contacts limit a starter whatever the cable.
+ */
+export function designNetwork(
+  job: Job,
+  conductors: Conductors,
+  supply: "charging" | "cranking",
+): DesignNetwork {
+  const compiled = compileJob(job, conductors, { conditions: conditionsFor(job, supply) });
+  const { elements, network } = compiled.jobNetwork;
+  const loads = new Set(loadsOf(job).map(({ ref }) => ref));
+  const isLoss = ({ kind, of }: JobElement): boolean =>
+    kind === "wire" || (supply === "charging" && LOSS_KINDS.has(kind) && !loads.has(of));
+  const lossless = compileNetwork({
+    ...network,
+    branches: network.branches.map((branch, k) => ({
+      ...branch,
+      law: isLoss(elements[k]!) ? lessLaw(branch.law) : branch.law,
+    })),
+  });
+  const solve = (state: QuickState): DesignSolution | null => {
+    const { overrides, relays } = compiled.networkState(state);
+    const lossFree = relays.map((relay) => ({
+      ...relay,
+      closedOhm: supply === "charging" ? lessOhm(relay.closedOhm) : relay.closedOhm,
+    }));
+    const held = relays.map((relay) => relay.held);
+    const settled = settleFrom(lossless, lossFree, held, { overrides });
+    if (!settled.converged || !settled.settled) return null;
+    return { elementA: settled.solution.branchA, nodeV: settled.solution.nodeV };
+  };
+  return {
+    elements,
+    loadAt: placesOf(elements, ({ of }) => (loads.has(of) ? of : null)),
+    conductorAt: placesOf(elements, ({ kind, of }) => (kind === "wire" ? of : null)),
+    batteryAt: new Set(placesOf(elements, ({ kind, of }) => (kind === "emf" ? of : null)).keys()),
+    solve,
+  };
+}
+
+function conditionsFor(job: Job, supply: "charging" | "cranking"): Conditions {
+  if (supply === "cranking") return conditionsOf(job, { battery: "full" });
+  const emfV = designV(job);
+  return conditionsOf(job, { battery: { emfV, internalOhm: LEAST_OHM } });
+}
+
+/** Highest volts a healthy supply holds at the battery, V: what the regulator is set to, else the usual setting. */
+export function designV(job: Job): number {
+  const setsV = job.parts
+    .filter((part) => part.kind === "regulator" && part.status !== "remove")
+    .map((part) => (part.kind === "regulator" ? part.setV.value : 0));
+  const usualV = figure("sizeRules", "charging-volts", "value").value * job.supply.nominalV;
+  return setsV.length > 0 ? Math.max(...setsV) : usualV;
+}
+
+const LOSS_KINDS: ReadonlySet<string> = new Set(["contact", "fuse", "joint", "bond"]);
+
+const lessLaw = (law: Law): Law =>
+  law.kind === "ohm" ? { kind: "ohm", ohm: lessOhm(law.ohm) } : law;
+
+const lessOhm = (ohm: number): number => Math.max(ohm * LOSSLESS_RATIO, Math.min(ohm, LEAST_OHM));
+
+function placesOf(
+  elements: readonly JobElement[],
+  nameOf: (element: JobElement) => string | null,
+): ReadonlyMap<number, string> {
+  const places = new Map<number, string>();
+  for (const [k, element] of elements.entries()) {
+    const name = nameOf(element);
+    if (name !== null) places.set(k, name);
+  }
+  return places;
+}

@@ -1,0 +1,113 @@
+import { type Job, presentWires } from "../job/index.ts";
+import { type Conductors, conductorsOf, type MakeFields, type Routed } from "../route/index.ts";
+import { figure } from "../tables/index.ts";
+import { designCurrents } from "./designCurrents.ts";
+import { type Limited, limitedWay, withChosen } from "./loadSizing.ts";
+import { type FitQuestion, shortfallsOf } from "./makeFits.ts";
+import { rateKept } from "./rateKept.ts";
+import type { SizedJob } from "./sizedJob.ts";
+import { type Duty, sizesForDrop } from "./sizesForDrop.ts";
+import { sizingOf } from "./sizingOf.ts";
+import { makesByWire, stockOf } from "./stockMakes.ts";
+import { wirePlacesOf } from "./wirePlaces.ts";
+
+/** The fuses that guard each wire, as protection finds them; absent wires are guarded by none or not looked at yet. */
+export type Guards = ReadonlyMap<string, { readonly sumA: number }>;
+
+/**
+ * Chooses the make of every wire nobody fixed: the least copper of the stock that is strong enough, carries its current in
+ * its place, suits the fuses that guard it, and keeps every load within the wires' share of its volt-drop limit, feed and
+ * return together. Contacts have their own share; where they exceed it no copper is added for them.
+ *
+ * Currents come first and from above (`designCurrents`), so one pass is enough for given guards.
+ */
+export function sizeJob(job: Job, routed: Routed, guards: Guards = new Map()): SizedJob {
+  const trial = conductorsOf(job, routed);
+  const currents = designCurrents(job, trial);
+  const loads = currents.ways.map((way) => limitedWay(job, trial, way));
+  const cables = starterCables(loads);
+  const makes = makesByWire(job, stockOf(job), cables);
+  const questionOf = fitQuestions({ job, routed, trial, guards, currents });
+  const fitting = new Map(
+    [...makes].map(([wire, all]) => [wire, fittingMakes(all, questionOf(wire))]),
+  );
+  const solve = (duty: Duty, from: typeof fitting) =>
+    sizesForDrop({ trial, currents, loads, makes: from, duty });
+  const cranked = solve("cranking", fitting);
+  const leastMm2 = (wire: string): number =>
+    cables.has(wire) ? cranked.chosen.get(wire)!.areaMm2 : 0;
+  const calm = solve(
+    "calm",
+    new Map(
+      [...fitting].map(([wire, all]) => [wire, droppable(all, leastMm2(wire), cables.has(wire))]),
+    ),
+  );
+  const sizes = new Map(
+    presentWires(job)
+      .filter(({ size }) => size === undefined)
+      .map(({ id }) => [id, calm.chosen.get(id)!.makeId]),
+  );
+  const conductors = conductorsOf(job, routed, sizes);
+  const chosen = { conductors, currents, makes, questionOf };
+  return {
+    conductors,
+    sizes,
+    sizing: new Map(presentWires(job).map(({ id }) => [id, sizingOf(id, chosen)])),
+    loads: loads.map((load, i) =>
+      withChosen(load, { conductors, currents, unmet: cranked.unmet.has(i) || calm.unmet.has(i) }),
+    ),
+    copperG: calm.copperG,
+    leastCopperG: calm.leastCopperG,
+    exact: cranked.exact && calm.exact,
+  };
+}
+
+const starterCables = (loads: readonly Limited[]): ReadonlySet<string> =>
+  new Set(
+    loads.filter(({ duty }) => duty === "cranking").flatMap(({ feed, back }) => [...feed, ...back]),
+  );
+
+function fitQuestions(from: {
+  readonly job: Job;
+  readonly routed: Routed;
+  readonly trial: Conductors;
+  readonly guards: Guards;
+  readonly currents: ReturnType<typeof designCurrents>;
+}): (wire: string) => FitQuestion {
+  const { job, routed, trial, guards, currents } = from;
+  const continuousA = (id: string): number => currents.continuous.get(id)?.currentA ?? 0;
+  const placesOf = wirePlacesOf(job, routed, trial, continuousA);
+  const rate = rateKept();
+  return (wire) => ({
+    wire,
+    places: placesOf(wire),
+    continuousA: continuousA(wire),
+    crankingA: currents.cranking.get(wire)?.currentA ?? 0,
+    fuseSumA: guards.get(wire)?.sumA ?? null,
+    conductors: trial,
+    neighbourA: continuousA,
+    rate,
+  });
+}
+
+/** Makes that will do; where none does, the largest, so that the loom can still be solved and the shortfall shown. */
+function fittingMakes(makes: readonly MakeFields[], question: FitQuestion): readonly MakeFields[] {
+  const first = makes.findIndex((make) => shortfallsOf(make, question).length === 0);
+  return first < 0 ? makes.slice(-1) : makes.slice(first);
+}
+
+/** Of the makes that fit, those volt drop may choose among: a loom wire grows no further for drop alone than is stated. */
+function droppable(
+  fitting: readonly MakeFields[],
+  leastMm2: number,
+  isCable: boolean,
+): readonly MakeFields[] {
+  const mostMm2 = isCable ? Number.POSITIVE_INFINITY : dropLargestMm2();
+  const enough = fitting.filter(({ areaMm2 }) => areaMm2 >= leastMm2);
+  return enough.filter(({ areaMm2 }, i) => i === 0 || areaMm2 <= mostMm2);
+}
+
+/** Counted copper that still counts as the stated size, mm². */
+const dropLargestMm2 = (): number =>
+  figure("sizeRules", "drop-largest", "value").value /
+  figure("sizeRules", "mechanical-trade", "value").value;
