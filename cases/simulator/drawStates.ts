@@ -1,7 +1,11 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type Job, pinsOf, presentParts, presentWires } from "../../engine/job/index.ts";
-import type { OperateRequest } from "../../engine/operate/index.ts";
+import {
+  type OperateRequest,
+  type OperateSolution,
+  operateJob,
+} from "../../engine/operate/index.ts";
 import { mirrored } from "../../engine/operate/mirrorJobForTests.ts";
 import { type Conductors, conductorsOf, routeJob } from "../../engine/route/index.ts";
 
@@ -50,28 +54,40 @@ export function seededRatios(seed: number): () => number {
   };
 }
 
-/** State number `count` of a seed's row: fault kinds and relay modes take turns, everything else is drawn. */
+type Positions = Readonly<Record<string, string>>;
+
+/** State number `count` of a seed's row: machines and kinds of fault take turns, everything else is drawn. */
 export function drawState(all: readonly Machine[], count: number, ratio: () => number): Drawn {
   const machine = all[count % all.length]!;
+  const named = machine.job.states.map(({ positions }) => positions);
+  const fault = Math.floor(count / all.length) % 4;
+  return drawNear(machine, ratio() < 0.5 ? named : [], { fault, movedRatio: 0.3, ratio });
+}
+
+/** A state near one of some positions, with a fault: 0 none, 1 a short, 2 something open, 3 added resistance. */
+export function drawNear(
+  machine: Machine,
+  bases: readonly Positions[],
+  draw: { readonly fault: number; readonly movedRatio: number; readonly ratio: () => number },
+): Drawn {
   const { job } = machine;
+  const { fault, movedRatio, ratio } = draw;
   const pick = <T>(items: readonly T[]): T => items[Math.floor(ratio() * items.length)]!;
   const pins = [...pinsOf(job).values()]
     .filter(({ ownerKind, pinId }) => ownerKind !== "body" || pinId !== "hub")
     .map(({ ref }) => ref);
   const wires = presentWires(job).map(({ id }) => id);
-  const named = job.states.length > 0 && ratio() < 0.5 ? pick(job.states).positions : {};
-  const drawn = presentParts(job)
+  const moved = presentParts(job)
     .filter((part) => part.kind === "switch")
-    .filter(() => ratio() < 0.3)
+    .filter(() => ratio() < movedRatio)
     .map((part) => [part.id, pick(part.positions).id]);
-  const isRunning = ratio() < 0.4;
-  const fault = Math.floor(count / all.length) % 4;
+  const isRunning = ratio() < 0.5;
   const ohm = 10 ** (-3 + 3 * ratio());
   return {
     machine,
     relays: ratio() < 0.7 ? "live" : "settled",
     request: {
-      set: { ...named, ...Object.fromEntries(drawn) },
+      set: { ...(bases.length > 0 ? pick(bases) : {}), ...Object.fromEntries(moved) },
       flash: ratio() < 0.5 ? "on" : "off",
       engine: isRunning
         ? { mode: "running", speedRpm: 1000 + Math.floor(ratio() * 6000) }
@@ -82,3 +98,20 @@ export function drawState(all: readonly Machine[], count: number, ratio: () => n
     },
   };
 }
+
+/** A junction carrying this conducts, A. */
+export const CONDUCTING_A = 1e-3;
+
+/** Positions of the machine's named states in which some diode conducts. */
+export function conductingBases({ job, conductors }: Machine): readonly Positions[] {
+  return job.states
+    .map(({ positions }) => positions)
+    .filter((set) => {
+      const answer = operateJob(job, conductors, { set });
+      if (!answer.ok) throw new Error(`refused: ${JSON.stringify(set)}`);
+      return conducts(answer.solution);
+    });
+}
+
+export const conducts = ({ elements }: OperateSolution): boolean =>
+  elements.some(({ kind, currentA }) => kind === "diode" && currentA > CONDUCTING_A);

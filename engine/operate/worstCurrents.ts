@@ -1,6 +1,5 @@
 import type { Job } from "../job/index.ts";
 import type { Conductors } from "../route/index.ts";
-import { figure } from "../tables/index.ts";
 import { acReadings, elementReadings } from "./acReadings.ts";
 import { type CompiledJob, compileJob } from "./compileJob.ts";
 import type { BatteryRequest, OperateRequest } from "./operateResult.ts";
@@ -40,6 +39,8 @@ export interface WorstCurrents {
   readonly endedEarly: boolean;
 }
 
+/** A starter that takes more than this share of nominal volts over its resistance is being used. */
+const STARTING_RATIO = 0.1;
 /** States one search may solve. */
 const MOST_STATES = 20_000;
 /** A state counts as better only by more than rounding: this share of the current. */
@@ -187,14 +188,12 @@ function keepWorst(
   state: WorstCurrent["state"],
   currentsA: Float64Array,
 ): void {
-  const works = figure("lampLaws", "lit-share", "value").value;
   const isStarting =
     state.engine.mode === "cranking" ||
     search.starters.some((k) => {
       const { law } = elements[k]!;
-      const ratedA = law.kind === "ohm" ? job.supply.nominalV / law.ohm : 0;
-      // Power goes with the square of the current.
-      return currentsA[k]! ** 2 >= works * ratedA ** 2;
+      const nominalA = law.kind === "ohm" ? job.supply.nominalV / law.ohm : 0;
+      return currentsA[k]! > STARTING_RATIO * nominalA;
     });
   elements.forEach(({ of }, k) => {
     const kind = search.kinds[k];
