@@ -8,8 +8,8 @@ import type { Drawn } from "./drawStates.ts";
 export interface Compared {
   readonly drawn: Drawn;
   readonly solution: OperateSolution;
-  /** Largest difference over the pins that do not float, V, and the pin. */
-  readonly awayV: number;
+  /** Largest difference over the pins that do not float, V, and the pin; null: the simulator itself found no operating point. */
+  readonly awayV: number | null;
   readonly pin: string;
   readonly pinCount: number;
 }
@@ -26,6 +26,7 @@ export async function compareState(drawn: Drawn): Promise<Compared | null> {
   const { solution } = answer;
   if (!solution.converged) return null;
   const volts = await simulatedVolts(text.text);
+  if (volts === null) return { drawn, solution, awayV: null, pin: "", pinCount: 0 };
   const isAlternating = solution.state.engine.mode === "running";
   let [awayV, pin, pinCount] = [0, "", 0];
   for (const row of solution.pins) {
@@ -37,8 +38,8 @@ export async function compareState(drawn: Drawn): Promise<Compared | null> {
   return { drawn, solution, awayV, pin, pinCount };
 }
 
-/** Node volts by name, from one process of the simulator. */
-export function simulatedVolts(text: string): Promise<ReadonlyMap<string, number>> {
+/** Node volts by name, from one process of the simulator; null where it gives up. */
+export function simulatedVolts(text: string): Promise<ReadonlyMap<string, number> | null> {
   const folder = mkdtempSync(join(tmpdir(), "simulated-"));
   const path = join(folder, "state.cir");
   writeFileSync(path, text);
@@ -49,8 +50,9 @@ export function simulatedVolts(text: string): Promise<ReadonlyMap<string, number
         ([, node, value]) => [node!, Number(value)] as const,
       );
       if (volts.length > 0) resolve(new Map(volts));
+      else if (/no convergence|failed|aborted/i.test(stderr + stdout)) resolve(null);
       else
-        reject(new Error(`no operating point: ${error?.message ?? ""} ${stderr.slice(0, 2000)}`));
+        reject(new Error(`the simulator said: ${error?.message ?? ""} ${stderr.slice(0, 2000)}`));
     });
   });
 }

@@ -61,7 +61,8 @@ describe("largest currents", () => {
     );
     const { conductors, crankingConductors } = worstCurrents(job, benchConductors(job));
     expect(crankingConductors.get("S1")!.currentA).toBeGreaterThan(40);
-    expect(conductors.get("S1")!.currentA).toBeLessThan(1e-6);
+    // What the shared earth of the other lamp drives back through the tail filament.
+    expect(conductors.get("S1")!.currentA).toBeLessThan(0.1);
     expect(conductors.get("W1")!.currentA).toBeLessThan(5);
     expect(conductors.get("W1")!.currentA).toBeGreaterThan(2);
   });
