@@ -1,6 +1,7 @@
 export { type BundleCount, bundleTableRatio } from "./bundleTableRatio.ts";
 export { cheapestSizes } from "./cheapestSizes.ts";
 export { chooseFuse, type EmptyWindow, type FuseChoice, type FuseQuestion } from "./chooseFuse.ts";
+export { crimpPullOf } from "./crimpPull.ts";
 export {
   type DesignCurrent,
   type DesignCurrents,
@@ -9,6 +10,8 @@ export {
 } from "./designCurrents.ts";
 export { designV } from "./designNetwork.ts";
 export { type DropLimit, dropClassOf, dropLimitOf } from "./dropLimit.ts";
+export type { EndFitting, FittingBasis, FittingProblem } from "./endFitting.ts";
+export { endFittings } from "./endFittings.ts";
 export { type Inrush, lampInrush } from "./lampInrush.ts";
 export { wireDropV } from "./loadSizing.ts";
 export type { Shortfall } from "./makeFits.ts";
