@@ -1,4 +1,5 @@
 export { ambientsOf } from "./ambientOf.ts";
+export { type BundleAnswer, type Bundled, bundleAnswer, bundleOf } from "./bundleAnswer.ts";
 export type { Conductor, Conductors } from "./conductor.ts";
 export { conductorsOf, UNSIZED_MAKE } from "./conductorsOf.ts";
 export {
@@ -10,7 +11,8 @@ export {
   cutLengthsOf,
 } from "./cutLength.ts";
 export { type CutTotal, cutTotals } from "./cutTotals.ts";
-export { type MakeFields, makeFields, strandAreaMm2 } from "./makeFields.ts";
+export { type MakeFields, makeFields } from "./makeFields.ts";
 export { placesOfPins } from "./placesOfPins.ts";
 export type { LengthUnknown, PathStep, Place, Routed, Stretch, WireRoute } from "./routed.ts";
 export { routeJob } from "./routeJob.ts";
+export { type SleeveChoice, sleeveChoices } from "./sleeveChoices.ts";

@@ -1,4 +1,5 @@
-import { figure, figureOrNull, wires as makes, type WiresRow } from "../tables/index.ts";
+import { figure, figureOrNull, wires as makes } from "../tables/index.ts";
+import { strandAreaMm2 } from "../units/index.ts";
 import type { Conductor } from "./conductor.ts";
 
 /** What a conductor has from its make alone. */
@@ -8,10 +9,6 @@ export type MakeFields = Omit<
 >;
 
 const MM2_PER_M2 = 1e6;
-
-/** Copper counted strand by strand, mm²: N · π/4 · d². */
-export const strandAreaMm2 = (row: WiresRow): number =>
-  (row.strandCount * Math.PI * row.strandDiameterMm ** 2) / 4;
 
 /**
  * Figures of one make. Where no table gives its resistance the largest is the counted copper's times a stated ratio.
@@ -26,7 +23,7 @@ export function makeFields(makeId: string): MakeFields {
   const areaMm2 = strandAreaMm2(row);
   const resistivityOhmM = figure("copper", "resistivity-20", "value").value;
   const ohmPerM20Min = (resistivityOhmM / areaMm2) * MM2_PER_M2;
-  const unpublished = figure("sizeRules", "unpublished-resistance", "value").value;
+  const unpublished = figure("copper", "typical-over-pure", "value").value;
   return {
     makeId,
     areaMm2,

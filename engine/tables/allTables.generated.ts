@@ -52,10 +52,12 @@ import { regulators, regulatorsUnits } from "./regulators.generated.ts";
 import { relayDefaults, relayDefaultsUnits } from "./relayDefaults.generated.ts";
 import { relayPins, relayPinsUnits } from "./relayPins.generated.ts";
 import { ringBarrels, ringBarrelsUnits } from "./ringBarrels.generated.ts";
+import { roadDates, roadDatesUnits } from "./roadDates.generated.ts";
 import { routeRules, routeRulesUnits } from "./routeRules.generated.ts";
 import { sealRanges, sealRangesUnits } from "./sealRanges.generated.ts";
 import { sizeRules, sizeRulesUnits } from "./sizeRules.generated.ts";
 import { sleeveDerating, sleeveDeratingUnits } from "./sleeveDerating.generated.ts";
+import { sleeveSizes, sleeveSizesUnits } from "./sleeveSizes.generated.ts";
 import { studs, studsUnits } from "./studs.generated.ts";
 import { swgGauges, swgGaugesUnits } from "./swgGauges.generated.ts";
 import { switchDerating, switchDeratingUnits } from "./switchDerating.generated.ts";
@@ -67,6 +69,7 @@ import { tests, testsUnits } from "./tests.generated.ts";
 import { voltDropLimits, voltDropLimitsUnits } from "./voltDropLimits.generated.ts";
 import { wireReading, wireReadingUnits } from "./wireReading.generated.ts";
 import { wires, wiresUnits } from "./wires.generated.ts";
+import { workmanshipRules, workmanshipRulesUnits } from "./workmanshipRules.generated.ts";
 
 export const allTables = {
   airProperties: { rows: airProperties, units: airPropertiesUnits },
@@ -122,10 +125,12 @@ export const allTables = {
   relayDefaults: { rows: relayDefaults, units: relayDefaultsUnits },
   relayPins: { rows: relayPins, units: relayPinsUnits },
   ringBarrels: { rows: ringBarrels, units: ringBarrelsUnits },
+  roadDates: { rows: roadDates, units: roadDatesUnits },
   routeRules: { rows: routeRules, units: routeRulesUnits },
   sealRanges: { rows: sealRanges, units: sealRangesUnits },
   sizeRules: { rows: sizeRules, units: sizeRulesUnits },
   sleeveDerating: { rows: sleeveDerating, units: sleeveDeratingUnits },
+  sleeveSizes: { rows: sleeveSizes, units: sleeveSizesUnits },
   studs: { rows: studs, units: studsUnits },
   swgGauges: { rows: swgGauges, units: swgGaugesUnits },
   switchDerating: { rows: switchDerating, units: switchDeratingUnits },
@@ -137,6 +142,7 @@ export const allTables = {
   voltDropLimits: { rows: voltDropLimits, units: voltDropLimitsUnits },
   wireReading: { rows: wireReading, units: wireReadingUnits },
   wires: { rows: wires, units: wiresUnits },
+  workmanshipRules: { rows: workmanshipRules, units: workmanshipRulesUnits },
 } as const;
 
 export { airProperties, type AirPropertiesRow } from "./airProperties.generated.ts";
@@ -192,10 +198,12 @@ export { regulators, type RegulatorsRow } from "./regulators.generated.ts";
 export { relayDefaults, type RelayDefaultsRow } from "./relayDefaults.generated.ts";
 export { relayPins, type RelayPinsRow } from "./relayPins.generated.ts";
 export { ringBarrels, type RingBarrelsRow } from "./ringBarrels.generated.ts";
+export { roadDates, type RoadDatesRow } from "./roadDates.generated.ts";
 export { routeRules, type RouteRulesRow } from "./routeRules.generated.ts";
 export { sealRanges, type SealRangesRow } from "./sealRanges.generated.ts";
 export { sizeRules, type SizeRulesRow } from "./sizeRules.generated.ts";
 export { sleeveDerating, type SleeveDeratingRow } from "./sleeveDerating.generated.ts";
+export { sleeveSizes, type SleeveSizesRow } from "./sleeveSizes.generated.ts";
 export { studs, type StudsRow } from "./studs.generated.ts";
 export { swgGauges, type SwgGaugesRow } from "./swgGauges.generated.ts";
 export { switchDerating, type SwitchDeratingRow } from "./switchDerating.generated.ts";
@@ -207,3 +215,4 @@ export { tests, type TestsRow } from "./tests.generated.ts";
 export { voltDropLimits, type VoltDropLimitsRow } from "./voltDropLimits.generated.ts";
 export { wireReading, type WireReadingRow } from "./wireReading.generated.ts";
 export { wires, type WiresRow } from "./wires.generated.ts";
+export { workmanshipRules, type WorkmanshipRulesRow } from "./workmanshipRules.generated.ts";

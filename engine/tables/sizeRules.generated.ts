@@ -3,7 +3,6 @@ import type { Confidence } from "./figure.ts";
 
 const from = {
   "common-practice": "common practice of the trade",
-  "geometry": "worked out here from strand count and diameter",
   "own-rule": "own rule of this program",
 } as const;
 
@@ -21,7 +20,6 @@ export interface SizeRulesRow {
 const rows = [
   { id: "mechanical-least", meaning: "smallest copper for a wire of a loom, for strength and for the hand that crimps it", value: 1, unit: "mm2", source: from["common-practice"], place: "loom sizes", confidence: "common practice", note: "counted strand by strand, so that a wire sold as 1 mm2 passes: see mechanical-trade-ratio" },
   { id: "mechanical-trade", meaning: "counted copper over trade size that still counts as that size", value: 0.95, unit: "ratio", source: from["own-rule"], place: "loom sizes", confidence: "own", note: "14/0.30 is sold as 1.0 and holds 0.990" },
-  { id: "unpublished-resistance", meaning: "largest resistance of a cable over that of its counted copper where no table gives one", value: 1.08, unit: "ratio", source: from["geometry"], place: "reading of thirteen ISO 6722 sizes", confidence: "derived", note: "1.06 to 1.085" },
   { id: "charging-volts", meaning: "battery volts while charging over nominal volts, where no regulator says", value: 1.2, unit: "ratio", source: from["common-practice"], place: "regulator setting", confidence: "common practice", note: "14.4 V on 12 V" },
   { id: "lit-share", meaning: "share of its largest current a load draws where it counts as on", value: 0.5, unit: "ratio", source: from["own-rule"], place: "volt drop", confidence: "own", note: null },
   { id: "loaded-share", meaning: "share of what it may carry in the bundle above which a wire counts as loaded", value: 0.5, unit: "ratio", source: from["own-rule"], place: "loom practice", confidence: "own", note: null },
