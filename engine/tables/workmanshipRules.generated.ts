@@ -1,0 +1,32 @@
+// Generated from data/workmanshipRules.csv by tools/generate/tables.ts: change the CSV, not this.
+import type { Confidence } from "./figure.ts";
+
+const from = {
+  "common-practice": "common practice of the trade",
+  "own-rule": "own rule of this program",
+  "remembered-trade": "remembered, common trade listing; not found in a text",
+} as const;
+
+export interface WorkmanshipRulesRow {
+  readonly id: string;
+  readonly meaning: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly source: string;
+  readonly place: string;
+  readonly confidence: Confidence;
+  readonly note: string | null;
+}
+
+const rows = [
+  { id: "splice-wires", meaning: "wires in one crimped, soldered or twisted joint, most", value: 4, unit: "count", source: from["common-practice"], place: "joints", confidence: "common practice", note: "more go on a bus bar or a multi-way bullet" },
+  { id: "rings", meaning: "rings on one stud, most", value: 4, unit: "count", source: from["remembered-trade"], place: "terminal strips", confidence: "memory", note: null },
+  { id: "number-letters", meaning: "letters and figures on the mark of a wire, most", value: 8, unit: "count", source: from["own-rule"], place: "wire marks", confidence: "own", note: "what a sleeve on 1 mm2 cable shows without turning it" },
+] as const satisfies readonly WorkmanshipRulesRow[];
+
+export const workmanshipRules: readonly WorkmanshipRulesRow[] = rows;
+
+/** Unit of each column that holds a figure; null: the row's own `unit`. */
+export const workmanshipRulesUnits = {
+  value: null,
+} as const;
