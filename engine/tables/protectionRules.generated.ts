@@ -12,6 +12,7 @@ const from = {
   "half-rule": "owners' club chart and two further pages: about 2 to 1",
   "iso8820-3-scope": "ISO 8820-3:2015, scope",
   "maxi-sheet": "32 V maxi fuse data sheet of 2025, citing ISO 8820-3 and SAE J1888, as transcribed in an open repository",
+  "own-rule": "own rule of this program",
   "remembered-trade": "remembered, common trade listing; not found in a text",
 } as const;
 
@@ -43,6 +44,7 @@ const rows = [
   { id: "pulse-100", meaning: "share of melting I2t for 100 pulses", value: 0.48, unit: "ratio", source: from["fuse-guide"], place: "chart 2", confidence: "seen", note: null },
   { id: "breaking-capacity", meaning: "short-circuit current a blade fuse can break at 32 V", value: 1000, unit: "A", source: from["iso8820-3-scope"], place: "scope", confidence: "seen", note: null },
   { id: "unfused-boat", meaning: "longest unfused lead on a boat", value: 178, unit: "mm", source: from["abyc-note"], place: "7 in", confidence: "secondary", note: null },
+  { id: "unfused-lead", meaning: "longest lead between battery and first fuse that is only advised on, sleeved", value: 300, unit: "mm", source: from["own-rule"], place: "battery to fuse box", confidence: "own", note: "a side panel is 150 to 250 mm from the battery; every millimetre of it can only be guarded by its sleeve" },
   { id: "main-fuse-least", meaning: "main fuse for everything but the starter, least", value: 15, unit: "A", source: from["remembered-trade"], place: "trade practice", confidence: "memory", note: null },
   { id: "main-fuse-most", meaning: "main fuse for everything but the starter, most", value: 30, unit: "A", source: from["remembered-trade"], place: "trade practice", confidence: "memory", note: null },
 ] as const satisfies readonly ProtectionRulesRow[];
