@@ -11,6 +11,8 @@ export {
   cutLengthsOf,
 } from "./cutLength.ts";
 export { type CutTotal, cutTotals } from "./cutTotals.ts";
+export { type DoubtfulLength, doubtfulLengths } from "./doubtfulLengths.ts";
+export { type JointMark, jointMarks } from "./loomMarks.ts";
 export { type MakeFields, makeFields } from "./makeFields.ts";
 export { placesOfPins } from "./placesOfPins.ts";
 export type { LengthUnknown, PathStep, Place, Routed, Stretch, WireRoute } from "./routed.ts";
