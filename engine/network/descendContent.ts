@@ -1,9 +1,8 @@
 import type { CompiledNetwork } from "./compileNetwork.ts";
-import { addLeaks, forgetLinearPart } from "./linearPart.ts";
+import { branchSlopesS, factorSlopes } from "./factorSlopes.ts";
 import { type KirchhoffCheck, measureKirchhoff } from "./measureKirchhoff.ts";
 import { applyShorts, shortColumns } from "./shortColumns.ts";
 import type { Short } from "./solution.ts";
-import { backward, eliminate } from "./starMesh.ts";
 
 /** A step is long enough when the slope of the content along it has fallen to this share of its first value. */
 const ENOUGH_RATIO = 0.5;
@@ -44,22 +43,16 @@ function newtonDirection(
   shorts: readonly Short[],
   step: Float64Array,
 ): void {
-  const { work, pattern, entry, slotOfBranch } = compiled;
+  const { work, pattern, network, kernel } = compiled;
   const n = pattern.unknownCount;
-  const { value } = work.mesh;
-  forgetLinearPart(compiled);
-  value.fill(0);
-  addLeaks(compiled, 1 / compiled.network.leakOhm);
-  for (let k = 0; k < entry.length; k++) {
-    const slot = slotOfBranch[k]!;
-    if (entry[k]! < 0) continue;
-    value[entry[k]!] = value[entry[k]!]! + (slot < 0 ? work.linearS[k]! : work.slots.slopeS[slot]!);
-  }
   for (let j = 0; j < n; j++) work.injectedA[j] = -work.leftoverA[j]!;
   work.injectedA[n] = 0;
-  eliminate(work.mesh, 0, n, work.injectedA);
-  if (shorts.length > 0) applyShorts(compiled, shortColumns(compiled, shorts, 0), 0);
-  backward(work.mesh, 0, n, work.injectedA, step);
+  const slopesS = branchSlopesS(compiled, new Float64Array(network.branches.length));
+  factorSlopes(compiled, slopesS, 1 / network.leakOhm);
+  if (shorts.length > 0) applyShorts(compiled, shortColumns(compiled, shorts, 0));
+  const { injectedA, spareV } = kernel.addresses;
+  kernel.run.backward(0, n, injectedA, spareV);
+  step.set(work.spareV);
   step[n] = 0;
 }
 

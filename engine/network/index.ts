@@ -1,6 +1,6 @@
 /** Network: direct-current networks of two-terminal laws, solved, with relays laid over them. Knows no trade word. */
 export { type CompiledNetwork, compileNetwork } from "./compileNetwork.ts";
-export { lawCurrentA, lawSlopeS } from "./lawSlots.ts";
+export { lawCurrentA, lawSlopeS } from "./lawPoint.ts";
 export type {
   Branch,
   CurveLaw,

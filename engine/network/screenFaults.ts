@@ -1,6 +1,6 @@
 import type { CompiledNetwork } from "./compileNetwork.ts";
-import { backward, forward } from "./starMesh.ts";
-import { factorSlopes, inverseDiagonal } from "./theveninConductances.ts";
+import { branchSlopesS, factorSlopes } from "./factorSlopes.ts";
+import { inverseDiagonal } from "./theveninConductances.ts";
 
 /** Which shorts to screen and what to watch: every pair with every resistance. */
 export interface ScreenRequest {
@@ -33,7 +33,6 @@ interface ScreenRoom {
   /** G⁻¹·(e_a − e_b) of each monitored branch, n + 1 volts per ampere each, one after another. */
   readonly monitoredOhm: readonly Float64Array[];
   readonly columnOhm: Float64Array;
-  readonly sourceA: Float64Array;
   /** For each pair the resistance seen between its nodes, Ω. */
   readonly seenOhm: Float64Array;
   readonly monitoredBeforeA: Float64Array;
@@ -58,7 +57,6 @@ export function planScreen(compiled: CompiledNetwork, request: ScreenRequest): S
       diagonalOhm: new Float64Array(size),
       monitoredOhm: request.monitoredBranches.map(() => new Float64Array(size)),
       columnOhm: new Float64Array(size),
-      sourceA: new Float64Array(size),
       seenOhm: new Float64Array(request.pairs.length),
       monitoredBeforeA: new Float64Array(watched),
       transfer: new Float64Array(watched),
@@ -73,17 +71,14 @@ export function planScreen(compiled: CompiledNetwork, request: ScreenRequest): S
  */
 export function screenFaults(screen: Screen): void {
   const { compiled, request, room } = screen;
-  const { work, slotOfBranch, pattern } = compiled;
-  for (let k = 0; k < room.slopeS.length; k++) {
-    const slot = slotOfBranch[k]!;
-    room.slopeS[k] = slot < 0 ? work.linearS[k]! : work.slots.slopeS[slot]!;
-  }
+  const { work, pattern } = compiled;
+  branchSlopesS(compiled, room.slopeS);
   factorSlopes(compiled, room.slopeS, 1 / compiled.network.leakOhm);
   inverseDiagonal(compiled, room.diagonalOhm);
   room.diagonalOhm[pattern.unknownCount] = 0;
   request.monitoredBranches.forEach((branch, k) => {
     const column = room.monitoredOhm[k]!;
-    inverseColumn(screen, compiled.positionA[branch]!, compiled.positionB[branch]!, column);
+    inverseColumn(screen, work.positionA[branch]!, work.positionB[branch]!, column);
     room.monitoredBeforeA[k] = work.branchA[branch]!;
   });
   seePairs(screen);
@@ -91,15 +86,16 @@ export function screenFaults(screen: Screen): void {
 }
 
 /** G⁻¹·(e_a − e_b), Ω, into `column`. */
-function inverseColumn(screen: Screen, a: number, b: number, column: Float64Array): void {
-  const { compiled, room } = screen;
-  const { mesh } = compiled.work;
+function inverseColumn({ compiled }: Screen, a: number, b: number, column: Float64Array): void {
+  const { addresses, run, arrays } = compiled.kernel;
+  const { spareA, spareV } = arrays;
   const n = compiled.pattern.unknownCount;
-  room.sourceA.fill(0);
-  room.sourceA[a] = room.sourceA[a]! + 1;
-  room.sourceA[b] = room.sourceA[b]! - 1;
-  forward(mesh, 0, n, room.sourceA);
-  backward(mesh, 0, n, room.sourceA, column);
+  spareA.fill(0);
+  spareA[a] = spareA[a]! + 1;
+  spareA[b] = spareA[b]! - 1;
+  run.forward(0, n, addresses.spareA);
+  run.backward(0, n, addresses.spareA, addresses.spareV);
+  column.set(spareV);
   column[n] = 0;
 }
 

@@ -1,6 +1,7 @@
-import { applyOverrides, type CompiledNetwork, overrideLaw } from "./compileNetwork.ts";
+import type { CompiledNetwork } from "./compileNetwork.ts";
 import type { RelayRule } from "./network.ts";
 import { startLines } from "./newtonSteps.ts";
+import { applyOverrides, overrideLaw } from "./overrides.ts";
 import type { Solution, SolveOptions, SolveStatus } from "./solution.ts";
 import { fitted, readSolution, solveAsSet } from "./solveNetwork.ts";
 
@@ -66,7 +67,7 @@ export function settleFrom(
 ): RelaySettlement {
   const fitting = fitted(compiled, options);
   const status = settleInPlace(fitting.compiled, relays, start, fitting.options);
-  const solution = readSolution(fitting.compiled, status, options.shorts ?? []);
+  const solution = readSolution(fitting.compiled, status, compiled.network, options.shorts ?? []);
   const coilV = Float64Array.from(relays, ({ coilA, coilB }) =>
     Math.abs(solution.nodeV[coilA]! - solution.nodeV[coilB]!),
   );

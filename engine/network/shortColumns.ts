@@ -1,70 +1,79 @@
 import type { CompiledNetwork } from "./compileNetwork.ts";
+import { MOST_SHORTS } from "./kernelMemory.ts";
 import type { Short } from "./solution.ts";
-import { forward } from "./starMesh.ts";
 
 /**
  * Shorts outside the pattern, as extra unknowns eliminated last: G·v + A·α = s, Aᵀ·v − R·α = 0, where α is the current of each
  * short. With y = L⁻¹·A this is (R + yᵀ·D⁻¹·y)·α = yᵀ·D⁻¹·(L⁻¹·s): exact, and as cheap as one more right-hand side each.
- * (Woodbury 1950; the bordered form is the same algebra.)
+ * (Woodbury 1950; the bordered form is the same algebra.) The columns y lie in the kernel's memory.
  */
 export interface ShortColumns {
-  readonly shorts: readonly Short[];
-  /** y of each short (size n + 1), its late part as left by the early columns, and the sums over the early columns. */
-  readonly column: readonly Float64Array[];
-  readonly lateStart: readonly Float64Array[];
+  readonly count: number;
+  /** First column that is eliminated anew in each step; the sums over the earlier ones are kept here. */
+  readonly firstLate: number;
   readonly earlyMatrixOhm: Float64Array;
   readonly earlyV: Float64Array;
-  /** The injected currents of the early columns before any short took its share. */
-  readonly earlyInjectedA: Float64Array;
   /** Current of each short, A. */
   readonly currentA: Float64Array;
   readonly matrixOhm: Float64Array;
 }
 
-export const NO_SHORTS: ShortColumns = layOut([], 0, 0, 0);
+export const NO_SHORTS: ShortColumns = layOut(0, 0);
 
-/** Lays out shorts and carries them through the columns before `firstLate`, which must be eliminated already. */
+/** Lays out at most MOST_SHORTS shorts and carries them through the columns before `firstLate`, eliminated already. */
 export function shortColumns(
   compiled: CompiledNetwork,
   shorts: readonly Short[],
   firstLate: number,
 ): ShortColumns {
-  const { pattern, work } = compiled;
+  const { pattern, work, kernel } = compiled;
+  if (shorts.length > MOST_SHORTS) throw new Error(`${shorts.length} shorts; ${MOST_SHORTS} fit`);
   const n = pattern.unknownCount;
-  const made = layOut(shorts, n + 1, n + 1 - firstLate, firstLate);
-  shorts.forEach(({ a, b, ohm }, k) => {
+  const made = roomFor(compiled, shorts.length, firstLate);
+  const { shortColumn, shortLate } = work;
+  shortColumn.fill(0, 0, shorts.length * (n + 1));
+  for (let k = 0; k < shorts.length; k++) {
+    const { a, b, ohm } = shorts[k]!;
     checkShort(compiled, shorts[k]!);
-    const y = made.column[k]!;
-    const placeA = pattern.positionOfNode[a]!;
-    const placeB = pattern.positionOfNode[b]!;
-    y[placeA] = y[placeA]! + 1;
-    y[placeB] = y[placeB]! - 1;
-    forward(work.mesh, 0, firstLate, y);
-    made.lateStart[k]!.set(y.subarray(firstLate));
+    const base = k * (n + 1);
+    const placeA = base + pattern.positionOfNode[a]!;
+    const placeB = base + pattern.positionOfNode[b]!;
+    shortColumn[placeA] = shortColumn[placeA]! + 1;
+    shortColumn[placeB] = shortColumn[placeB]! - 1;
+    kernel.run.forward(0, firstLate, columnAddress(compiled, k));
     made.earlyMatrixOhm[k * shorts.length + k] = ohm;
-  });
-  made.earlyInjectedA.set(work.injectedA.subarray(0, firstLate));
+    if (firstLate !== pattern.splitColumn) continue;
+    const lateCount = n + 1 - firstLate;
+    for (let j = 0; j < lateCount; j++) {
+      shortLate[k * lateCount + j] = shortColumn[base + firstLate + j]!;
+    }
+  }
   accumulate(compiled, made, 0, firstLate, made.earlyMatrixOhm, made.earlyV);
   return made;
 }
 
-function layOut(
-  shorts: readonly Short[],
-  size: number,
-  lateSize: number,
-  earlySize: number,
-): ShortColumns {
-  const count = shorts.length;
+/** The room of the solve before where it fits. */
+function roomFor(compiled: CompiledNetwork, count: number, firstLate: number): ShortColumns {
+  const { shorts } = compiled.now;
+  if (shorts.count !== count || shorts.firstLate !== firstLate) return layOut(count, firstLate);
+  shorts.earlyMatrixOhm.fill(0);
+  shorts.earlyV.fill(0);
+  return shorts;
+}
+
+function layOut(count: number, firstLate: number): ShortColumns {
   return {
-    shorts,
-    column: shorts.map(() => new Float64Array(size)),
-    lateStart: shorts.map(() => new Float64Array(lateSize)),
+    count,
+    firstLate,
     earlyMatrixOhm: new Float64Array(count * count),
     earlyV: new Float64Array(count),
-    earlyInjectedA: new Float64Array(earlySize),
     currentA: new Float64Array(count),
     matrixOhm: new Float64Array(count * count),
   };
+}
+
+function columnAddress({ kernel, pattern }: CompiledNetwork, k: number): number {
+  return kernel.addresses.shortColumn + 8 * k * (pattern.unknownCount + 1);
 }
 
 function checkShort(compiled: CompiledNetwork, { a, b, ohm }: Short): void {
@@ -78,60 +87,52 @@ function checkShort(compiled: CompiledNetwork, { a, b, ohm }: Short): void {
  * With all columns eliminated and the sources carried forward, finds the currents of the shorts and takes them from the
  * late injected currents.
  */
-export function applyShorts(
-  compiled: CompiledNetwork,
-  columns: ShortColumns,
-  firstLate: number,
-): void {
-  const { pattern, work } = compiled;
+export function applyShorts(compiled: CompiledNetwork, columns: ShortColumns): void {
+  const { pattern, work, kernel } = compiled;
+  const { count, firstLate, matrixOhm, currentA } = columns;
   const n = pattern.unknownCount;
-  const { matrixOhm, currentA } = columns;
-  columns.column.forEach((y, k) => {
-    y.set(columns.lateStart[k]!, firstLate);
-    forward(work.mesh, firstLate, n, y);
-  });
+  const lateCount = n + 1 - pattern.splitColumn;
+  for (let k = 0; k < count && firstLate === pattern.splitColumn; k++) {
+    const start = k * (n + 1) + firstLate;
+    for (let j = 0; j < lateCount; j++) {
+      work.shortColumn[start + j] = work.shortLate[k * lateCount + j]!;
+    }
+  }
+  for (let k = 0; k < count; k++) kernel.run.forward(firstLate, n, columnAddress(compiled, k));
   matrixOhm.set(columns.earlyMatrixOhm);
   currentA.set(columns.earlyV);
   accumulate(compiled, columns, firstLate, n, matrixOhm, currentA);
   solveSymmetric(matrixOhm, currentA);
-  takeShorts(columns, firstLate, n, work.injectedA);
+  takeShorts(compiled, columns, [firstLate, n], kernel.addresses.injectedA);
 }
 
-/** s := s − Σ α·y over positions from .. to − 1. */
+/** s := s − Σ α·y over positions from .. to − 1 of the currents at `source`. */
 export function takeShorts(
-  columns: ShortColumns,
-  from: number,
-  to: number,
-  injectedA: Float64Array,
+  compiled: CompiledNetwork,
+  { count, currentA }: ShortColumns,
+  [from, to]: readonly [number, number],
+  source: number,
 ): void {
-  for (let k = 0; k < columns.column.length; k++) {
-    const y = columns.column[k]!;
-    const alphaA = columns.currentA[k]!;
-    for (let j = from; j < to; j++) injectedA[j] = injectedA[j]! - alphaA * y[j]!;
+  for (let k = 0; k < count; k++) {
+    compiled.kernel.run.addScaled(from, to, source, columnAddress(compiled, k), -currentA[k]!);
   }
 }
 
 /** Adds Σ y_k·y_l / d and Σ y_k·s / d over positions from .. to − 1. */
 function accumulate(
   compiled: CompiledNetwork,
-  columns: ShortColumns,
+  { count }: ShortColumns,
   from: number,
   to: number,
   matrixOhm: Float64Array,
   volts: Float64Array,
 ): void {
-  const { injectedA, mesh } = compiled.work;
-  const { pivotOhm } = mesh;
-  const count = columns.column.length;
+  const { addresses, run } = compiled.kernel;
   for (let k = 0; k < count; k++) {
-    const y = columns.column[k]!;
-    let v = 0;
-    for (let j = from; j < to; j++) v += y[j]! * pivotOhm[j]! * injectedA[j]!;
-    volts[k] = volts[k]! + v;
+    const y = columnAddress(compiled, k);
+    volts[k] = volts[k]! + run.weighed(from, to, y, addresses.injectedA);
     for (let l = 0; l <= k; l++) {
-      const other = columns.column[l]!;
-      let ohm = 0;
-      for (let j = from; j < to; j++) ohm += y[j]! * pivotOhm[j]! * other[j]!;
+      const ohm = run.weighed(from, to, y, columnAddress(compiled, l));
       matrixOhm[k * count + l] = matrixOhm[k * count + l]! + ohm;
       if (l < k) matrixOhm[l * count + k] = matrixOhm[k * count + l]!;
     }
@@ -146,9 +147,8 @@ function solveSymmetric(matrix: Float64Array, x: Float64Array): void {
     for (let i = j + 1; i < n; i++) {
       const factor = matrix[i * n + j]! / pivot;
       if (factor === 0) continue;
-      for (let k = j; k < n; k++)
-        matrix[i * n + k] = matrix[i * n + k]! - factor * matrix[j * n + k]!;
-      x[i] = x[i]! - factor * x[j]!;
+      for (let k = j; k < n; k++) matrix[i * n + k]! -= factor * matrix[j * n + k]!;
+      x[i]! -= factor * x[j]!;
     }
   }
   for (let j = n - 1; j >= 0; j--) {

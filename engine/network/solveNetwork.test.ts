@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { compileNetwork } from "./compileNetwork.ts";
 import { CLOSED_OHM, feederNetwork, MEASURED_SHAPE, OPEN_OHM, seeded } from "./feederNetwork.ts";
-import { lawCurrentA } from "./lawSlots.ts";
+import { lawCurrentA } from "./lawPoint.ts";
 import type { Branch, Law, Network } from "./network.ts";
 import type { BranchOverride, Short, Solution, SolveOptions } from "./solution.ts";
 import { solveNetwork } from "./solveNetwork.ts";

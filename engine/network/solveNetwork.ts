@@ -1,16 +1,14 @@
-import {
-  applyOverrides,
-  type CompiledNetwork,
-  compileNetwork,
-  isLinear,
-} from "./compileNetwork.ts";
+import { type CompiledNetwork, compileNetwork, isLinear } from "./compileNetwork.ts";
 import { descendContent } from "./descendContent.ts";
-import { reduceLinearPart } from "./linearPart.ts";
+import { branchSlopesS } from "./factorSlopes.ts";
+import { MOST_SHORTS } from "./kernelMemory.ts";
 import { measureKirchhoff } from "./measureKirchhoff.ts";
 import type { Network } from "./network.ts";
-import { newtonSteps, startLines } from "./newtonSteps.ts";
+import { newtonSteps, reduceLinearPart, startLines } from "./newtonSteps.ts";
+import { applyOverrides } from "./overrides.ts";
 import { NO_SHORTS, shortColumns } from "./shortColumns.ts";
 import type { Short, Solution, SolveOptions, SolveStatus } from "./solution.ts";
+import { withShorts } from "./withShorts.ts";
 
 const MOST_ITERATIONS = 200;
 /** Plain Newton steps before the safeguarded descent takes over. */
@@ -25,7 +23,7 @@ const MOST_PLAIN_ITERATIONS = 30;
 export function solveNetwork(compiled: CompiledNetwork, options: SolveOptions = {}): Solution {
   const fitting = fitted(compiled, options);
   const status = solveInPlace(fitting.compiled, fitting.options);
-  return readSolution(fitting.compiled, status, options.shorts ?? []);
+  return readSolution(fitting.compiled, status, compiled.network, options.shorts ?? []);
 }
 
 /**
@@ -58,38 +56,43 @@ export function solveAsSet(compiled: CompiledNetwork, options: SolveOptions): So
   };
 }
 
-/** Copies the result of the last in-place solve out of the workspace. */
+/** Copies the result of the last in-place solve out of the workspace, for the branches of `network`. */
 export function readSolution(
   compiled: CompiledNetwork,
   status: SolveStatus,
+  network: Network,
   shorts: readonly Short[],
 ): Solution {
-  const { network, pattern, work, slotOfBranch } = compiled;
+  const { pattern, work } = compiled;
+  const branchCount = network.branches.length;
   const nodeV = new Float64Array(network.nodeCount);
   for (let j = 0; j < pattern.unknownCount; j++) {
     nodeV[pattern.nodeAtPosition[j]!] = work.positionV[j]!;
   }
-  const branchSlopeS = Float64Array.from(work.linearS, (linearS, k) =>
-    slotOfBranch[k]! < 0 ? linearS : work.slots.slopeS[slotOfBranch[k]!]!,
-  );
-  const shortA = Float64Array.from(shorts, ({ a, b, ohm }) => (nodeV[a]! - nodeV[b]!) / ohm);
   return {
     ...status,
     nodeV,
-    branchA: work.branchA.slice(),
-    branchSlopeS,
-    shortA,
+    branchA: work.branchA.slice(0, branchCount),
+    branchSlopeS: branchSlopesS(compiled, new Float64Array(branchCount)),
+    shortA: Float64Array.from(shorts, ({ a, b, ohm }) => (nodeV[a]! - nodeV[b]!) / ohm),
     shorts,
   };
 }
 
-/** Compiles anew when an override puts a nonlinear law where the pattern expects a linear one: slower, never wrong. */
-export function fitted(
+/**
+ * Compiles anew when an override puts a nonlinear law where the pattern expects a linear one, or when there are more shorts
+ * than fit beside the pattern: slower, never wrong.
+ */
+export function fitted<Options extends SolveOptions>(
   compiled: CompiledNetwork,
-  options: SolveOptions,
-): { readonly compiled: CompiledNetwork; readonly options: SolveOptions } {
+  options: Options,
+): { readonly compiled: CompiledNetwork; readonly options: Options } {
   const { network, slotOfBranch } = compiled;
-  const odd = (options.overrides ?? []).filter(
+  const { shorts = [], overrides = [] } = options;
+  if (shorts.length > MOST_SHORTS) {
+    return fitted(withShorts(compiled, shorts), { ...options, shorts: [] });
+  }
+  const odd = overrides.filter(
     ({ branchIndex, law }) => !isLinear(law) && slotOfBranch[branchIndex]! < 0,
   );
   if (odd.length === 0) return { compiled, options };

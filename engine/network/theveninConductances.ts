@@ -1,8 +1,7 @@
-import { type CompiledNetwork, compileNetwork } from "./compileNetwork.ts";
-import { addLeaks, forgetLinearPart } from "./linearPart.ts";
-import type { Branch } from "./network.ts";
+import type { CompiledNetwork } from "./compileNetwork.ts";
+import { factorSlopes } from "./factorSlopes.ts";
 import type { Solution } from "./solution.ts";
-import { eliminate } from "./starMesh.ts";
+import { withShorts } from "./withShorts.ts";
 
 /** Stands for 'nothing': keeps a node that nothing holds from a division by zero, 1e12 times below any bound we ask about. */
 const NOTHING_S = 1e-18;
@@ -15,13 +14,15 @@ export const FLOATING_BELOW_S = 1e-6;
  * all of it sums of positive numbers (Takahashi, Fagan & Chen 1973, *memory*).
  */
 export function theveninConductancesS(compiled: CompiledNetwork, solution: Solution): Float64Array {
-  const fitting = withShorts(compiled, solution);
-  factorSlopes(fitting.compiled, fitting.branchSlopeS, NOTHING_S);
-  const diagonalOhm = new Float64Array(fitting.compiled.pattern.unknownCount);
-  inverseDiagonal(fitting.compiled, diagonalOhm);
+  // Shorts become branches of a network compiled for the occasion: adding them afterwards would subtract large numbers.
+  const { shorts, branchSlopeS } = solution;
+  const joined = shorts.length === 0 ? compiled : withShorts(compiled, shorts);
+  factorSlopes(joined, [...branchSlopeS, ...shorts.map(({ ohm }) => 1 / ohm)], NOTHING_S);
+  const diagonalOhm = new Float64Array(joined.pattern.unknownCount);
+  inverseDiagonal(joined, diagonalOhm);
   const conductances = new Float64Array(compiled.network.nodeCount).fill(Number.POSITIVE_INFINITY);
   diagonalOhm.forEach((ohm, j) => {
-    conductances[fitting.compiled.pattern.nodeAtPosition[j]!] = 1 / ohm;
+    conductances[joined.pattern.nodeAtPosition[j]!] = 1 / ohm;
   });
   return conductances;
 }
@@ -44,45 +45,10 @@ export function floatingNodes(compiled: CompiledNetwork, solution: Solution): nu
   return floating;
 }
 
-/** Shorts become branches of a network compiled for the occasion: adding them afterwards would subtract large numbers. */
-function withShorts(
-  compiled: CompiledNetwork,
-  solution: Solution,
-): { compiled: CompiledNetwork; branchSlopeS: Float64Array } {
-  const { shorts, branchSlopeS } = solution;
-  if (shorts.length === 0) return { compiled, branchSlopeS };
-  const { network } = compiled;
-  const extra = shorts.map(
-    ({ a, b, ohm }, k): Branch => ({ id: `short ${k}`, a, b, law: { kind: "ohm", ohm } }),
-  );
-  const joined = compileNetwork({ ...network, branches: [...network.branches, ...extra] });
-  const slopes = Float64Array.from([...branchSlopeS, ...shorts.map(({ ohm }) => 1 / ohm)]);
-  return { compiled: joined, branchSlopeS: slopes };
-}
-
-/** Factors the linearised network: every branch by its slope, every node tied to the reference by leakS. */
-export function factorSlopes(
-  compiled: CompiledNetwork,
-  branchSlopeS: Float64Array,
-  leakS: number,
-): void {
-  const { work, entry, pattern } = compiled;
-  const { value } = work.mesh;
-  forgetLinearPart(compiled);
-  value.fill(0);
-  addLeaks(compiled, leakS);
-  for (let k = 0; k < entry.length; k++) {
-    const place = entry[k]!;
-    if (place >= 0) value[place] = value[place]! + branchSlopeS[k]!;
-  }
-  work.injectedA.fill(0);
-  eliminate(work.mesh, 0, pattern.unknownCount, work.injectedA);
-}
-
 /** Diagonal of G⁻¹, ohm, by position, of the network factored in the mesh. */
 export function inverseDiagonal(compiled: CompiledNetwork, diagonalOhm: Float64Array): void {
   const { columnStart, rowIndex, updateStart, updateTarget, unknownCount } = compiled.pattern;
-  const { value, pivotOhm } = compiled.work.mesh;
+  const { value, pivotOhm } = compiled.work;
   const inverse = new Float64Array(value.length);
   for (let j = unknownCount - 1; j >= 0; j--) {
     const start = columnStart[j]!;

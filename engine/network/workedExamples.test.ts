@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import { describe, expect, it } from "vitest";
 import { compileNetwork } from "./compileNetwork.ts";
-import { lawCurrentA } from "./lawSlots.ts";
+import { lawCurrentA } from "./lawPoint.ts";
 import { solveNetwork } from "./solveNetwork.ts";
 
 const FILE = new URL("../../cases/handbook/network/seriesLoops.csv", import.meta.url);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { wrightOmega } from "./diodeCurrent.ts";
-import { lawCurrentA, lawSlopeS } from "./lawSlots.ts";
+import { lawCurrentA, lawSlopeS } from "./lawPoint.ts";
 import type { CurveLaw, DiodeLaw, FilamentLaw, Law } from "./network.ts";
 
 const filament: FilamentLaw = {
