@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Job } from "../job/index.ts";
@@ -154,6 +156,23 @@ test("the hottest place on the way is the wire's ambient", () => {
     ambientC: figure("designAmbients", "headlamp-shell", "value").value,
     at: "C",
   });
+});
+
+// Path lengths of the reference machines as summed by another program, printed to 0.1 m.
+test.each([
+  ["a", 18.7],
+  ["c", 48.7],
+  ["d", 33.1],
+  ["e", 76.3],
+])("reference machine %s: %f m of path", (machine, totalM) => {
+  const path = `../../cases/reference-machines/${machine}/job.json`;
+  const job = JSON.parse(
+    readFileSync(fileURLToPath(new URL(path, import.meta.url)), "utf8"),
+  ) as Job;
+  const routed = routeJob(job);
+  const sumMm = [...routed.wires.values()].reduce((sum, { lengthMm }) => sum + lengthMm!, 0);
+  expect(routed.lengthsComplete).toBe(true);
+  expect(Math.abs(sumMm / 1000 - totalM)).toBeLessThanOrEqual(0.05);
 });
 
 test("a removed wire lies in no bundle and leaves lengths complete", () => {

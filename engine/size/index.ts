@@ -23,4 +23,5 @@ export type { LoadSizing, SizedJob, Sizing } from "./sizedJob.ts";
 export { type Guards, sizeJob } from "./sizeJob.ts";
 export type { DropBudget, SizeOption, SizeProblem, SizeSolution } from "./sizeProblem.ts";
 export { type WireAnswer, type WireAnswered, type WireQuestion, wireAnswer } from "./wireAnswer.ts";
+export { type WireDrop, wireDropOf } from "./wireDropOf.ts";
 export { type WirePlace, wirePlacesOf } from "./wirePlaces.ts";
