@@ -132,8 +132,7 @@ function nextControl(
     const started = fieldA === null || fieldA >= leastA;
     return { ...control, started, exciterV: started ? (source.setV ?? outputV) : null };
   }
-  const towardsLive = isPositiveLive(placed, nodeV) ? 1 : -1;
-  const cutOutA = cutOut < 0 ? 0 : towardsLive * branchA[cutOut]!;
+  const cutOutA = cutOut < 0 ? 0 : branchA[cutOut]!;
   return {
     started: true,
     setV:

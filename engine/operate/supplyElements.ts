@@ -107,7 +107,10 @@ export function regulatorElements(
   const live = isPositiveEarth ? part.negativePin : part.positivePin;
   const earthed = isPositiveEarth ? part.positivePin : part.negativePin;
   if (part.type === "control-box" && input !== undefined && live !== undefined) {
-    elements.push(contact([input, live], { role: "cutOut", regulator: part.id }));
+    const cutOut = contact([input, live], { role: "cutOut", regulator: part.id });
+    // Charging current runs from its first node to its second, whichever pole is earthed.
+    const { from, to } = cutOut;
+    elements.push(isPositiveEarth ? { ...cutOut, from: to, to: from } : cutOut);
   }
   if (fieldPin !== undefined && input !== undefined) {
     const field = generator?.windings.find((winding) => winding.use === "field");

@@ -16,7 +16,7 @@ export interface FeedEdge {
   readonly fuse: { readonly id: string; readonly carriesA: number } | null;
   /** What must stand where for this edge to conduct; null: it always does. */
   readonly contact: FeedContact | null;
-  /** True for a diode: from its first node to its second only. */
+  /** True for a diode and a cut-out: away from the live post from `from` to `to` only. */
   readonly oneWay: boolean;
 }
 
@@ -65,15 +65,19 @@ export function feedGraph(job: Job, network: JobNetwork, conductors: Conductors)
     else if (isPath(element, ammeters)) {
       const fuse = element.kind === "fuse" ? fuses.get(element.of) : undefined;
       const conductor = element.kind === "wire" ? element.of : null;
+      // A cut-out opens on reverse current, so it feeds the machine and never the dynamo.
+      const oneWay = element.kind === "diode" || element.role.role === "cutOut";
+      // Feeds are followed from the live post; where that is the negative one, against the current.
+      const isTurned = oneWay && job.supply.earthPolarity === "positive";
       edges.push({
         element: index,
-        from,
-        to,
+        from: isTurned ? to : from,
+        to: isTurned ? from : to,
         conductor,
         lengthMm: conductor === null ? 0 : (conductors.get(conductor)?.lengthMm ?? null),
         fuse: fuse ? { id: fuse.id, carriesA: fuseReading(fuse).highA } : null,
         contact: contactOf(element),
-        oneWay: element.kind === "diode",
+        oneWay,
       });
     }
   });
