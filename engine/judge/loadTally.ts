@@ -15,6 +15,10 @@ interface Tracked {
   litCount: number;
   mostW: number;
   mostState: FullState | null;
+  mostA: number;
+  reversedV: number;
+  quietState: FullState | null;
+  quietA: number;
 }
 
 export interface LoadTally {
@@ -30,6 +34,7 @@ export function loadTally(compiled: CompiledJob): LoadTally {
   const refs = new Set(loads.map(({ ref }) => ref));
   const map = wayMap(jobNetwork.elements, jobNetwork.nodes.names.length, refs);
   const tracked = trackedLoads(compiled, loads);
+  const sources = [...map.sources];
   const base = readState(job, {});
   if (!base.ok) throw new Error("an empty request is no request");
   const isExpected = (ref: string, { positions, flash, asIf }: FullState): boolean => {
@@ -42,15 +47,21 @@ export function loadTally(compiled: CompiledJob): LoadTally {
     live === undefined ? Number.POSITIVE_INFINITY : Math.abs(nodeV[live]!);
   return {
     watch: (state, solution, starterTurns) => {
+      const drawnA = sources.reduce((sum, k) => sum + Math.abs(solution.elementA[k]!), 0);
       for (const one of tracked) {
-        const powerW = powerOf(map, solution, one.place);
+        const currentA = Math.abs(solution.elementA[one.place]!);
+        const v = voltsOf(map, solution, one.place);
+        const powerW = v * solution.elementA[one.place]!;
         if (powerW > one.mostW) [one.mostW, one.mostState] = [powerW, state];
+        if (currentA > one.mostA) one.mostA = currentA;
+        if (-v > one.reversedV) one.reversedV = -v;
         if (powerW < one.litW) continue;
         one.litCount++;
         if (starterTurns !== one.isStarter || !isExpected(one.load.ref, state)) continue;
+        if (drawnA < one.quietA) [one.quietA, one.quietState] = [drawnA, state];
         // A way of its own loses what the battery gives less what the load gets: only a larger loss is worth tracing.
         const beforeV = one.drop === null ? -1 : one.drop.feedV + one.drop.returnV;
-        const lostV = batteryV(solution) - powerW / Math.abs(solution.elementA[one.place]!);
+        const lostV = batteryV(solution) - powerW / currentA;
         if (lostV <= beforeV) continue;
         const drop = loadDrop(map, solution, { load: one.place, positiveEarth });
         if (drop === null) continue;
@@ -61,19 +72,34 @@ export function loadTally(compiled: CompiledJob): LoadTally {
   };
 }
 
-function powerOf(map: WayMap, { nodeV, elementA }: QuickSolution, place: number): number {
+function voltsOf(map: WayMap, { nodeV }: QuickSolution, place: number): number {
   const [a, b] = map.elements[place]!.nodes;
-  return (nodeV[a]! - nodeV[b]!) * elementA[place]!;
+  return nodeV[a]! - nodeV[b]!;
 }
 
-const seenOf = ({ load, drop, dropState, litCount, mostW, mostState }: Tracked): LoadSeen => ({
-  load,
-  drop,
-  dropState,
-  litCount,
-  mostW,
-  mostState,
+const seenOf = (one: Tracked): LoadSeen => ({
+  load: one.load,
+  drop: one.drop,
+  dropState: one.dropState,
+  litCount: one.litCount,
+  mostW: one.mostW,
+  mostState: one.mostState,
+  mostA: one.mostA,
+  reversedV: one.reversedV,
+  quietState: one.quietState,
 });
+
+const UNSEEN = {
+  drop: null,
+  dropState: null,
+  litCount: 0,
+  mostW: 0,
+  mostState: null,
+  mostA: 0,
+  reversedV: 0,
+  quietState: null,
+  quietA: Number.POSITIVE_INFINITY,
+};
 
 function trackedLoads({ job, jobNetwork }: CompiledJob, loads: readonly Load[]): Tracked[] {
   const placeOf = new Map(
@@ -87,7 +113,6 @@ function trackedLoads({ job, jobNetwork }: CompiledJob, loads: readonly Load[]):
     if (place === undefined) return [];
     const ratedW = load.ratedW ?? job.supply.nominalV ** 2 / (load.resistanceOhm ?? Infinity);
     const isStarter = load.part.kind === "motor" && load.part.use === "starter";
-    const fresh = { drop: null, dropState: null, litCount: 0, mostW: 0, mostState: null };
-    return [{ load, place, litW: share * ratedW, isStarter, ...fresh }];
+    return [{ load, place, litW: share * ratedW, isStarter, ...UNSEEN }];
   });
 }

@@ -22,6 +22,19 @@ export interface LoadSeen {
   readonly litCount: number;
   readonly mostW: number;
   readonly mostState: QuickState | null;
+  readonly mostA: number;
+  /** Largest volts the wrong way round, of a one-way load. */
+  readonly reversedV: number;
+  /** Of the states it works in, the one with the least else switched on: faults show best there. */
+  readonly quietState: QuickState | null;
+}
+
+/** A position of the switches in which the battery is shorted with nothing broken. */
+export interface ShortedState {
+  readonly state: QuickState;
+  readonly currentA: number;
+  /** Contacts that carry the short, PART:A-B. */
+  readonly contacts: readonly string[];
 }
 
 export type Currents = ReadonlyMap<string, WorstCurrent>;
@@ -41,6 +54,8 @@ export interface WorstCase {
   readonly joints: Currents;
   /** By load. */
   readonly loads: ReadonlyMap<string, LoadSeen>;
+  /** States in which switches short the battery: kept out of every largest current. */
+  readonly shorted: readonly ShortedState[];
   readonly stateCount: number;
   /** False where the search stopped at its bound. */
   readonly complete: boolean;

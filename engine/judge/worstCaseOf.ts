@@ -12,7 +12,7 @@ import { type CurrentTally, currentsOf, newTally, tallyUp, worstStates } from ".
 import { declaredStates } from "./declaredStates.ts";
 import { loadTally } from "./loadTally.ts";
 import { type FullState, searchStates } from "./searchStates.ts";
-import type { WorstCase } from "./worstCase.ts";
+import type { ShortedState, WorstCase } from "./worstCase.ts";
 
 /** Bounds the search for worst states, in solves. */
 const SOLVE_COUNT_MAX = 350;
@@ -21,6 +21,10 @@ const RUNNING_COUNT_MAX = 6;
 const ALTERNATING_COUNT_MAX = 3;
 /** A starter that draws more than this is cranking, A. */
 const CRANKING_A = 5;
+/** A battery that gives more than this share of what a dead short would draw, with no starter turning, is shorted. */
+const SHORTED_RATIO = 0.25;
+/** And more than this, A: a small battery is soon a quarter spent. */
+const SHORTED_A = 60;
 /** Elements whose largest current steers the search. */
 const STEERING: ReadonlySet<string> = new Set(["wire", "contact", "fuse"]);
 
@@ -50,6 +54,7 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
   const turns = (elementA: Float64Array): boolean =>
     starters.some((k) => Math.abs(elementA[k]!) > CRANKING_A);
   const loads = loadTally(compiled);
+  const shorted: ShortedState[] = [];
   const worst = (): readonly number[] => [
     ...worstStates(tallies.lasting, elements, STEERING),
     ...worstStates(tallies.cranking, elements, STEERING),
@@ -58,6 +63,12 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
     watch: (state, solution, index) => {
       tallies.met[index] = { state: plain(state), batteryV: null };
       const starterTurns = turns(solution.elementA);
+      const shortA = starterTurns ? 0 : shortedA(compiled, solution.elementA);
+      if (shortA > 0) {
+        const contacts = contactsOver(elements, solution.elementA, shortA / 2);
+        shorted.push({ state: plain(state), currentA: shortA, contacts });
+        return;
+      }
       const isStart = starterTurns || state.asIf === "cranking";
       tallyUp(isStart ? tallies.cranking : tallies.lasting, solution.elementA, index);
       loads.watch(state, solution, starterTurns);
@@ -79,10 +90,31 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
     crankingContacts: named(tallies.cranking, "contact"),
     joints: named(tallies.lasting, "joint"),
     loads: loads.seen(),
+    shorted,
     stateCount: tallies.met.length,
     complete: search.complete,
   };
 }
+
+/** What the battery gives where that can only be a short, A; else 0. */
+function shortedA({ jobNetwork }: CompiledJob, elementA: Float64Array): number {
+  const currents = jobNetwork.elements.map(({ law }, k) => {
+    if (law.kind !== "emf") return 0;
+    const deadA = Math.abs(law.emfV / law.internalOhm);
+    const currentA = Math.abs(elementA[k]!);
+    return currentA > Math.max(SHORTED_A, SHORTED_RATIO * deadA) ? currentA : 0;
+  });
+  return Math.max(0, ...currents);
+}
+
+const contactsOver = (
+  elements: CompiledJob["jobNetwork"]["elements"],
+  elementA: Float64Array,
+  currentA: number,
+): readonly string[] =>
+  elements.flatMap(({ kind, of }, k) =>
+    kind === "contact" && Math.abs(elementA[k]!) > currentA ? [of] : [],
+  );
 
 const plain = ({ positions, engine, flash }: FullState): QuickState => ({
   positions,

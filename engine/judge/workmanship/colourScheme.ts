@@ -1,4 +1,5 @@
 import type { Job } from "../../job/index.ts";
+import { namesInWords } from "../../messages/index.ts";
 import { colourSchemes, colours } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Judge } from "../judge.ts";
@@ -35,10 +36,7 @@ export const colourOutsideScheme: Judge = ({ job }) => {
       also: others,
       numbers: {
         wireCount: wires.length,
-        colours: outside
-          .map(([key]) => key)
-          .sort()
-          .join(", "),
+        colours: namesInWords(outside.map(([key]) => key).sort()),
         scheme,
       },
       limit: null,

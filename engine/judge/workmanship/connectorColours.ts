@@ -1,4 +1,4 @@
-import type { Wire } from "../../job/index.ts";
+import { pinRef, type Wire } from "../../job/index.ts";
 import type { Finding } from "../../messages/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
@@ -6,6 +6,7 @@ import { colourKey } from "./colourKey.ts";
 import { type WireNets, wireNets } from "./wireNets.ts";
 
 interface InCavity {
+  readonly connector: string;
   readonly cavity: string;
   readonly half: "plug" | "socket";
   readonly wire: Wire;
@@ -26,7 +27,8 @@ export const connectorColours: Judge = (design) => {
         byColour.set(key, [...(byColour.get(key) ?? []), one]);
       }
       const clashes = [...byColour.values()].filter(
-        (same) => new Set(same.map(({ purpose }) => purpose)).size > 1,
+        (same) =>
+          new Set(same.map(({ purpose }) => purpose)).size > 1 && !mayBeSwapped(design, same),
       );
       return clashes.length === 0 ? [] : clashing(connector.id, clashes);
     });
@@ -50,6 +52,38 @@ function clashing(connector: string, clashes: readonly (readonly InCavity[])[]):
   });
 }
 
+/** Both cavities lead to the two pins of one part that does not care which way round it is joined. */
+function mayBeSwapped(design: Design, same: readonly InCavity[]): boolean {
+  const [first, second, ...more] = same.map((one) => plainPartsBeyond(design, one));
+  if (first === undefined || second === undefined || more.length > 0) return false;
+  return [...first].some((part) => second.has(part));
+}
+
+const PLAIN: ReadonlySet<string> = new Set(["switch", "horn", "heater", "resistor", "coil"]);
+
+/** Parts of two like pins that a wire of either half leads to. */
+function plainPartsBeyond(
+  { job, pins, wiresAt }: Design,
+  { connector, cavity }: InCavity,
+): ReadonlySet<string> {
+  const wires = ["p", "s"].flatMap((half) => wiresAt.get(pinRef(connector, cavity + half)) ?? []);
+  const parts = wires
+    .flatMap(({ from, to }) => [from, to])
+    .flatMap((pin) => {
+      const place = pins.get(pin);
+      return place?.ownerKind === "part" ? [place.part] : [];
+    });
+  const bonded = new Set(job.bonds.flatMap(({ from, to }) => [from, to]));
+  const isPlain = parts.filter(
+    ({ id, kind, pins: own, polarity }) =>
+      PLAIN.has(kind) &&
+      own.length === 2 &&
+      polarity !== "one-way" &&
+      !own.some((pin) => bonded.has(pinRef(id, pin.id))),
+  );
+  return new Set(isPlain.map(({ id }) => id));
+}
+
 function cavitiesOf(
   { pins, wiresAt }: Design,
   nets: WireNets,
@@ -59,6 +93,6 @@ function cavitiesOf(
     const place = pins.get(pin);
     if (place?.ownerKind !== "connector" || place.connector.id !== connector) return [];
     const { cavity, half } = place;
-    return wires.map((wire) => ({ cavity, half, wire, purpose: nets.purposeOf(pin) }));
+    return wires.map((wire) => ({ connector, cavity, half, wire, purpose: nets.purposeOf(pin) }));
   });
 }

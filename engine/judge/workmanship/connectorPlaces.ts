@@ -3,7 +3,10 @@ import { type FeedGraph, feedGraph } from "../../protect/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
 
-/** Which half stays live when a connector is pulled: it should be the socket, whose contacts are sunk. */
+/**
+ * The half that stays live when a connector is pulled should be the socket, whose contacts are sunk. A connector that feeds both
+ * ways has no better half and is left alone.
+ */
 export const connectorHalf: Judge = (design) => {
   const { job, compiled, wiresAt } = design;
   if (job.connectors.length === 0) return [];
@@ -14,10 +17,16 @@ export const connectorHalf: Judge = (design) => {
       const live = liveNodes(design, graph, connector.id);
       const isLive = (pin: string): boolean =>
         wiresAt.has(pin) && live.has(compiled.jobNetwork.nodes.indexOf.get(pin) ?? -1);
-      const cavities = connectorCavityPins(connector)
-        .filter(({ plug, socket }) => isLive(plug) && !isLive(socket))
-        .map(({ cavity }) => cavity);
-      return cavities.length === 0 ? [] : [{ id: connector.id, cavities }];
+      const halves = connectorCavityPins(connector).map(({ cavity, plug, socket }) => ({
+        cavity,
+        plug: isLive(plug),
+        socket: isLive(socket),
+      }));
+      const isMixed = halves.some(({ socket }) => socket);
+      const cavities = halves.filter(({ plug }) => plug);
+      return cavities.length === 0 || isMixed
+        ? []
+        : [{ id: connector.id, cavities: cavities.map(({ cavity }) => cavity) }];
     });
   return exposed.map(({ id, cavities }) =>
     findingOf({

@@ -1,4 +1,5 @@
-import { type Colour, pinRef, presentParts } from "../../job/index.ts";
+import { batteriesOf, type Colour, pinRef, presentParts } from "../../job/index.ts";
+import { namesInWords } from "../../messages/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
 import { colourKey } from "./colourKey.ts";
@@ -50,9 +51,10 @@ export const earthOtherColour: Judge = (design) => {
   const earth = schemeEarth(design.job);
   if (earth === null) return [];
   const nets = wireNets(design.job);
+  const cables = batteryCables(design);
   const other = coloured(design).filter(
-    ({ pin, colour, kind }) =>
-      kind === "wire" && nets.isEarth(pin) && colourKey(colour) !== earth.key,
+    ({ id, pin, colour, kind }) =>
+      kind === "wire" && !cables.has(id) && nets.isEarth(pin) && colourKey(colour) !== earth.key,
   );
   const [first, ...others] = other;
   if (first === undefined) return [];
@@ -64,7 +66,7 @@ export const earthOtherColour: Judge = (design) => {
       subject: { kind: "wire", id: first.id },
       also: others.map(({ id }) => id),
       numbers: {
-        colours: keys.join(", "),
+        colours: namesInWords(keys),
         colour: earth.key,
         scheme: design.job.colours.scheme,
         earth: `${design.job.supply.earthPolarity} earth`,
@@ -73,6 +75,19 @@ export const earthOtherColour: Judge = (design) => {
     }),
   ];
 };
+
+/** Battery and starter cables are sold in black and red and keep those. */
+function batteryCables({ job }: Design): ReadonlySet<string> {
+  const starter = new Set(
+    job.circuits.filter(({ dropClass }) => dropClass === "starter").map(({ id }) => id),
+  );
+  const posts = new Set(batteriesOf(job).map(({ earthedPost }) => earthedPost));
+  return new Set(
+    job.wires
+      .filter(({ circuit, from, to }) => starter.has(circuit) || posts.has(from) || posts.has(to))
+      .map(({ id }) => id),
+  );
+}
 
 /** Every wire and fly lead with a colour, by id. */
 function coloured({ job }: Design): readonly Coloured[] {

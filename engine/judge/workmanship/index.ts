@@ -3,22 +3,16 @@ import { britishLists, colourLetters, colourMissing, colourOutsideScheme } from 
 import { colourSeveralJobs } from "./colourSeveralJobs.ts";
 import { connectorColours } from "./connectorColours.ts";
 import { connectorHalf, connectorInFlex } from "./connectorPlaces.ts";
-import { cavityCurrent, terminalCurrent } from "./contactCurrents.ts";
 import { earthColourLive, earthOtherColour } from "./earthColours.ts";
 import { insulationClass, nearExhaust, tapeHot } from "./hotPlaces.ts";
 import { jointCrowded } from "./jointCrowded.ts";
-import {
-  jointCopper,
-  jointInFlex,
-  jointOneWire,
-  jointPlaceUnstated,
-  jointWays,
-} from "./jointFindings.ts";
+import { jointCopper, jointInFlex, jointPlaceUnstated, jointWays } from "./jointFindings.ts";
 import { jointsInLine } from "./jointsInLine.ts";
-import { looseLiveEnd, placeUnknown } from "./looseEnds.ts";
+import { looseLiveEnd } from "./looseLiveEnd.ts";
 import { roadReminder } from "./roadReminder.ts";
 import { barrelShared, bulletUnmeasured, studCrowded } from "./sharedPlaces.ts";
 import { solderDipped, solderedJoint, twistedJoint } from "./softJoints.ts";
+import { terminalCurrent } from "./terminalCurrent.ts";
 import { terminalMate, terminalRange } from "./terminalFits.ts";
 import { wireNumberLong, wireNumberTwice } from "./wireMarks.ts";
 
@@ -28,7 +22,6 @@ export const workmanshipJudges: readonly Judge[] = [
   solderedJoint,
   solderDipped,
   jointWays,
-  jointOneWire,
   jointCopper,
   jointInFlex,
   jointCrowded,
@@ -37,7 +30,6 @@ export const workmanshipJudges: readonly Judge[] = [
   terminalRange,
   terminalMate,
   terminalCurrent,
-  cavityCurrent,
   barrelShared,
   studCrowded,
   bulletUnmeasured,
@@ -54,7 +46,6 @@ export const workmanshipJudges: readonly Judge[] = [
   wireNumberTwice,
   wireNumberLong,
   looseLiveEnd,
-  placeUnknown,
   insulationClass,
   nearExhaust,
   tapeHot,

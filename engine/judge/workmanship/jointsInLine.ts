@@ -1,7 +1,7 @@
 import type { Wire } from "../../job/index.ts";
 import { figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
-import type { Judge } from "../judge.ts";
+import type { Design, Judge } from "../judge.ts";
 import { isSplice, jointsSeen } from "./jointsSeen.ts";
 
 /**
@@ -12,12 +12,8 @@ export const jointsInLine: Judge = (design) => {
   const limit = figure("loomRules", "joints-per-segment", "value");
   const inLine = jointsSeen(design).filter(
     ({ joint, wires }) =>
-      isSplice(joint) && wires.length === 2 && isSameCopper(wires[0]!, wires[1]!),
+      isSplice(joint) && wires.length === 2 && isSameCopper(design, wires[0]!, wires[1]!),
   );
-  const makeOf = (wire: Wire) => design.conductors.get(wire.id)?.makeId;
-  function isSameCopper(a: Wire, b: Wire): boolean {
-    return a.id !== b.id && makeOf(a) === makeOf(b);
-  }
   const chains: { joints: string[]; wires: Set<string> }[] = [];
   for (const { joint, wires } of inLine) {
     const ids = wires.map(({ id }) => id);
@@ -42,3 +38,7 @@ export const jointsInLine: Judge = (design) => {
       }),
     );
 };
+
+function isSameCopper({ conductors }: Design, a: Wire, b: Wire): boolean {
+  return a.id !== b.id && conductors.get(a.id)?.makeId === conductors.get(b.id)?.makeId;
+}

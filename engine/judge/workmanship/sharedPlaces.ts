@@ -3,6 +3,9 @@ import { bulletRanges, figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
 
+/** Ends that may lie on each other: rings on a stud, and splices, which are judged as joints. */
+const STACKED: ReadonlySet<EndFitting["kind"]> = new Set(["ring", "splice", "soldered"]);
+
 /**
  * Several wires in a barrel or cavity meant for one. Two wires that fill a blade's barrel within its range are an old habit and
  * advice; three, a seal, a bullet or a cavity of a plug are not.
@@ -11,7 +14,7 @@ export const barrelShared: Judge = (design) => {
   const seen = new Set<string>();
   const shared = endFittings(design.job, design.conductors).filter(
     ({ sharedWith, kind, pin }) =>
-      sharedWith.length > 0 && kind !== "splice" && !seen.has(pin) && seen.add(pin),
+      sharedWith.length > 0 && !STACKED.has(kind) && !seen.has(pin) && seen.add(pin),
   );
   const isMend = ({ pin, sharedWith, kind, problem }: EndFitting): boolean =>
     sharedWith.length > 1 ||
@@ -39,20 +42,27 @@ export const barrelShared: Judge = (design) => {
 /** More rings than one stud holds flat. */
 export const studCrowded: Judge = (design) => {
   const limit = figure("workmanshipRules", "rings", "value");
-  return [...ringPlaces(design)]
+  const crowded = [...ringPlaces(design)]
     .filter(([, wires]) => wires.length > limit.value)
-    .sort(([, a], [, b]) => b.length - a.length)
-    .map(([place, wires]) => {
-      const isJoint = design.job.joints.some(({ id }) => id === place);
-      return findingOf({
-        code: "stud-crowded",
-        severity: "advise",
-        subject: { kind: isJoint ? "joint" : "pin", id: place },
-        also: wires,
-        numbers: { ringCount: wires.length },
-        limit,
-      });
-    });
+    .sort(([a, some], [b, more]) => more.length - some.length || (a < b ? -1 : 1));
+  const [first, ...others] = crowded;
+  if (first === undefined) return [];
+  const [place, wires] = first;
+  const isJoint = design.job.joints.some(({ id }) => id === place);
+  return [
+    findingOf({
+      code: "stud-crowded",
+      severity: "advise",
+      subject: { kind: isJoint ? "joint" : "pin", id: place },
+      also: others.map(([id]) => id),
+      numbers: {
+        ringCount: wires.length,
+        others:
+          others.length === 0 ? null : others.map(([id, on]) => `${id} (${on.length})`).join(", "),
+      },
+      limit,
+    }),
+  ];
 };
 
 /** Wires on each stud: a pin with a stud, a point of a body, a stack of rings. */

@@ -1,25 +1,28 @@
 import type { PinPlace } from "../../job/index.ts";
 import type { Finding, Severity } from "../../messages/index.ts";
 import { type EndFitting, endFittings, type FittingProblem } from "../../size/index.ts";
-import { type Figure, figure, studs, terminals } from "../../tables/index.ts";
+import {
+  bulletRanges,
+  type Figure,
+  figure,
+  ringBarrels,
+  studs,
+  terminals,
+} from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
 
-const SEVERITY: Readonly<Record<FittingProblem, Severity>> = {
-  "below-range": "mend",
-  "above-range": "mend",
-  "between-ranges": "advise",
-  insulation: "mend",
-  "stud-not-stated": "advise",
-};
-
-/** Barrels and seals that do not suit the wire, and rings for a stud nobody stated: one finding a kind of trouble and terminal. */
+/**
+ * Barrels and seals that do not suit the wire, and rings for a stud nobody stated: one finding a kind of trouble and terminal.
+ * A range seen in print is mend; a remembered one is advice, because the maker's own barrel may be another.
+ */
 export const terminalRange: Judge = (design) => {
   const groups = new Map<string, EndFitting[]>();
   for (const fitting of endFittings(design.job, design.conductors)) {
-    const { problem } = fitting;
+    const { problem, terminal } = fitting;
     if (problem === null) continue;
-    const key = problem === "stud-not-stated" ? problem : `${problem} ${fitting.terminal}`;
+    const isOfJob = problem === "stud-not-stated" || problem === "between-ranges";
+    const key = isOfJob ? problem : `${problem} ${terminal}`;
     groups.set(key, [...(groups.get(key) ?? []), fitting]);
   }
   return [...groups].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, ends]) => troubled(design, ends));
@@ -27,32 +30,51 @@ export const terminalRange: Judge = (design) => {
 
 function troubled(design: Design, ends: readonly EndFitting[]): Finding {
   const problem = ends[0]!.problem!;
-  const worst = [...ends].sort((a, b) => b.barrelAreaMm2 - a.barrelAreaMm2);
-  const first = problem === "below-range" ? worst.at(-1)! : worst[0]!;
-  const wires = ends.map(({ wire }) => wire).filter((id) => id !== first.wire);
-  const odMm = design.conductors.get(first.wire)?.odMm ?? null;
+  const thickest = [...ends].sort(
+    (a, b) => b.barrelAreaMm2 - a.barrelAreaMm2 || (a.wire < b.wire ? -1 : 1),
+  );
+  const first = problem === "below-range" ? thickest.at(-1)! : thickest[0]!;
+  const limit = rangeLimit(first, problem);
+  const { terminal, pin, barrelAreaMm2, wireFromMm2, wireToMm2, sharedWith } = first;
   return findingOf({
     code: problem === "stud-not-stated" ? "stud-unknown" : `terminal-${problem}`,
-    severity: SEVERITY[problem],
+    severity: severityOf(problem, limit),
     subject: { kind: "wire", id: first.wire },
-    also: wires,
+    also: ends.map(({ wire }) => wire).filter((id) => id !== first.wire),
     numbers: {
-      terminal: first.terminal,
-      pin: first.pin,
-      copperMm2: first.barrelAreaMm2,
-      fromMm2: first.wireFromMm2,
-      toMm2: first.wireToMm2,
-      sharedWith: first.sharedWith.length === 0 ? null : first.sharedWith.join(", "),
-      odMm,
+      terminal,
+      pin,
+      copperMm2: barrelAreaMm2,
+      fromMm2: wireFromMm2,
+      toMm2: wireToMm2,
+      sharedWith: sharedWith.length === 0 ? null : sharedWith.join(", "),
+      odMm: design.conductors.get(first.wire)?.odMm ?? null,
     },
-    limit: rangeLimit(first, problem),
+    limit,
   });
 }
 
-function rangeLimit({ terminal }: EndFitting, problem: FittingProblem): Figure | null {
-  if (terminal === null || !terminals.some(({ id }) => id === terminal)) return null;
-  if (problem === "insulation") return null;
+function severityOf(problem: FittingProblem, limit: Figure | null): Severity {
+  if (problem === "stud-not-stated" || problem === "between-ranges") return "advise";
+  if (problem === "insulation") return "mend";
+  return limit === null || limit.confidence === "memory" ? "advise" : "mend";
+}
+
+/** The end of the range that was passed; above what the standard allows any blade, the standard's. */
+function rangeLimit(fitting: EndFitting, problem: FittingProblem): Figure | null {
+  if (problem !== "below-range" && problem !== "above-range") return null;
+  const { terminal, kind, barrelAreaMm2, wireFromMm2 } = fitting;
+  const scope = figure("workmanshipRules", "blade-scope", "value");
+  if (kind === "blade" && problem === "above-range" && barrelAreaMm2 > scope.value) return scope;
   const column = problem === "below-range" ? "wireFromMm2" : "wireToMm2";
+  const bore = bulletRanges.find(
+    (row) => terminal === `bullet-${row.pinMm}` && row.wireFromMm2 === wireFromMm2,
+  );
+  if (bore !== undefined) return figure("bulletRanges", bore.id, column);
+  const barrel = ringBarrels.find((row) => row.wireFromMm2 === wireFromMm2);
+  if (kind === "ring")
+    return barrel === undefined ? null : figure("ringBarrels", barrel.id, column);
+  if (terminal === null || !terminals.some(({ id }) => id === terminal)) return null;
   return figure("terminals", terminal, column);
 }
 

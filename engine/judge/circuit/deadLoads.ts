@@ -1,0 +1,104 @@
+import { batteryOf, loadsOf } from "../../job/index.ts";
+import type { Finding } from "../../messages/index.ts";
+import { type DeclaredResult, type LoadInState, starterTurns } from "../declaredResults.ts";
+import { findingOf } from "../findingOf.ts";
+import type { Design, Judge } from "../judge.ts";
+import { operateCommand, stateInWords, stateOf } from "../stateArguments.ts";
+
+/** Under this share of the system's volts a load gets nothing; over the rest of it, a pin is at full volts. */
+const NOTHING_RATIO = 0.05;
+
+interface Dead {
+  readonly result: DeclaredResult;
+  readonly load: LoadInState;
+}
+
+/** Loads that are dead in a state they are meant to work in, and why: no feed, no return, or too little of either. */
+export const deadLoads: Judge = (design) => {
+  const dead = new Map<string, Dead[]>();
+  for (const result of design.declared) {
+    if (!result.converged) continue;
+    const turning = starterTurns(design.job, result);
+    for (const load of result.loads) {
+      const named = result.on.includes(load.load);
+      if (load.expected !== true || load.works || (turning && !named)) continue;
+      dead.set(load.load, [...(dead.get(load.load) ?? []), { result, load }]);
+    }
+  }
+  const declared = [...dead].map(([ref, list]) => deadFinding(design, ref, list));
+  return [...declared, ...neverWorks(design, new Set(dead.keys()))];
+};
+
+const CODES = {
+  feed: "load-without-feed",
+  return: "load-without-return",
+  weak: "load-too-weak",
+} as const;
+
+function deadFinding(design: Design, ref: string, list: readonly Dead[]): Finding {
+  const { result, load } = list[0]!;
+  const cause = causeOf(design, ref, result, load);
+  return findingOf({
+    code: CODES[cause],
+    severity: "mend",
+    subject: { kind: "load", id: ref },
+    state: stateOf(design.job, result.state),
+    numbers: {
+      stateName: result.name,
+      positions: stateInWords(design.job, result.state),
+      loadV: Math.abs(load.v),
+      sharePercent: 100 * load.shareRatio,
+      stateCount: list.length,
+      moreCount: list.length > 1 ? list.length - 1 : null,
+    },
+    reproduce: operateCommand(design.job, result.state),
+  });
+}
+
+function causeOf(
+  { job, compiled }: Design,
+  ref: string,
+  result: DeclaredResult,
+  load: LoadInState,
+): keyof typeof CODES {
+  const systemV = job.supply.nominalV;
+  if (Math.abs(load.v) > NOTHING_RATIO * systemV) return "weak";
+  const pin = loadsOf(job).find((one) => one.ref === ref)!.pins[0];
+  const node = compiled.jobNetwork.nodes.indexOf.get(pin)!;
+  const live = compiled.jobNetwork.nodes.indexOf.get(batteryOf(job)?.livePost ?? "");
+  const liveV = live === undefined ? systemV : Math.abs(result.nodeV[live]!);
+  const pinV = Math.abs(result.nodeV[node]!);
+  return pinV > liveV / 2 ? "return" : "feed";
+}
+
+/** Loads nobody declared anything of, that worked in no state at all. */
+function neverWorks({ job, worst }: Design, known: ReadonlySet<string>): readonly Finding[] {
+  const hasBattery = batteryOf(job) !== null;
+  if (!hasBattery) return [];
+  return [...worst.loads.values()]
+    .filter(({ load, litCount }) => litCount === 0 && !load.ac && !known.has(load.ref))
+    .filter(({ load, reversedV }) => !isInside(load.part, load.pins) && !isReversed(reversedV, job))
+    .filter(({ load }) => load.part.kind !== "regulator")
+    .map(({ load, mostW, mostState }) =>
+      findingOf({
+        code: "load-never-works",
+        severity: "mend",
+        subject: { kind: "load", id: load.ref },
+        numbers: { mostW, stateCount: worst.stateCount },
+        state: mostState && stateOf(job, mostState),
+      }),
+    );
+}
+
+/** Pins no wire reaches belong to the part's own inside. */
+const isInside = (
+  part: {
+    readonly id: string;
+    readonly pins: readonly { readonly id: string; readonly role?: string | undefined }[];
+  },
+  pins: readonly string[],
+): boolean =>
+  pins.some((ref) => part.pins.find(({ id }) => ref === `${part.id}.${id}`)?.role === "internal");
+
+const isReversed = (reversedV: number, { supply }: Design["job"]): boolean =>
+  reversedV > supply.nominalV / 2;

@@ -1,0 +1,73 @@
+import { loadsOf, type Part, pinRef, presentParts } from "../../job/index.ts";
+import type { Finding } from "../../messages/index.ts";
+import { findingOf } from "../findingOf.ts";
+import type { Design, Judge } from "../judge.ts";
+import { reachOver } from "../reachOver.ts";
+
+/** Pins that lead nowhere, and parts both of whose pins are the same place. */
+export const looseEnds: Judge = (design) => [...emptyPins(design), ...bridgedParts(design)];
+
+/** Pins something inside the part needs, with no wire and no bond on them; all of the machine in one finding. */
+function emptyPins({ job, wiresAt }: Design): readonly Finding[] {
+  const bonded = new Set(job.bonds.flatMap(({ from, to }) => [from, to]));
+  const empty = presentParts(job).flatMap((part) =>
+    neededPins(part)
+      .map((pin) => pinRef(part.id, pin))
+      .filter((ref) => !wiresAt.has(ref) && !bonded.has(ref)),
+  );
+  const first = empty[0];
+  if (first === undefined) return [];
+  return [
+    findingOf({
+      code: "pins-with-nothing",
+      severity: "advise",
+      subject: { kind: "pin", id: first },
+      also: empty.slice(1),
+      numbers: { pinCount: empty.length },
+    }),
+  ];
+}
+
+/** Pins a part cannot do without: the ends of its loads, coils, fuse elements and posts. */
+function neededPins(part: Part): readonly string[] {
+  const isInside = (pin: string): boolean =>
+    part.pins.find(({ id }) => id === pin)?.role === "internal";
+  const ends = loadsOf({ parts: [part] } as never).flatMap(({ pins }) =>
+    pins.map((ref) => ref.slice(part.id.length + 1)),
+  );
+  const own =
+    part.kind === "relay"
+      ? part.coil.pins
+      : part.kind === "fuse"
+        ? part.pins.map(({ id }) => id)
+        : part.kind === "battery"
+          ? [part.positivePin, part.negativePin]
+          : part.kind === "flasher"
+            ? [part.feed, part.out]
+            : [];
+  return [...new Set([...own, ...ends])].filter((pin) => !isInside(pin));
+}
+
+/** Loads and fuses that wire alone joins round: a current need not go through them. */
+function bridgedParts(design: Design): readonly Finding[] {
+  const { job } = design;
+  const byWire = (kind: string): boolean => kind === "wire" || kind === "joint" || kind === "bond";
+  const isRound = ([a, b]: readonly [string, string]): boolean =>
+    reachOver(design, [a], byWire).has(b);
+  const fuses = presentParts(job).flatMap((part) => {
+    const [a, b] = part.pins;
+    if (part.kind !== "fuse" || a === undefined || b === undefined) return [];
+    const pins = [pinRef(part.id, a.id), pinRef(part.id, b.id)] as const;
+    return [{ kind: "fuse" as const, id: part.id, pins }];
+  });
+  const loads = loadsOf(job).map(({ ref, pins }) => ({ kind: "load" as const, id: ref, pins }));
+  return [...fuses, ...loads]
+    .filter(({ pins }) => isRound(pins))
+    .map(({ kind, id }) =>
+      findingOf({
+        code: kind === "fuse" ? "fuse-bridged" : "load-bridged",
+        severity: kind === "fuse" ? "stop" : "mend",
+        subject: { kind, id },
+      }),
+    );
+}
