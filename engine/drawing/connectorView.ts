@@ -35,7 +35,7 @@ type Cavity = ConnectorViewInput["rows"][number][number];
 
 const CELL_MIN_MM = 14;
 const LABEL_MM = 4.2;
-const WIRE_MM = 11;
+const WIRE_MM = 11.5;
 const WALL_MM = 2;
 const KEY_MM = 2.5;
 const HEAD_MM = 11.5;
@@ -130,11 +130,11 @@ function cavityMarks(cavity: Cavity, cell: AreaMm): Mark[] {
       {
         kind: "wire",
         id: wire.id,
-        points: [point(leftMm, topMm + 8), point(leftMm + SWATCH_MM, topMm + 8)],
+        points: [point(leftMm, topMm + 8.35), point(leftMm + SWATCH_MM, topMm + 8.35)],
         areaMm2: wire.areaMm2,
         colours: wire.colours,
       },
-      textMark(wire.code, leftMm + SWATCH_MM + 1, topMm + 9.25, TEXT_STYLE.strong),
+      textMark(wire.code, leftMm + SWATCH_MM + 1, topMm + 9.6, TEXT_STYLE.strong),
     );
   });
   return marks;

@@ -74,7 +74,7 @@ const links = (alwaysLive: boolean, from: string, ...to: readonly string[]) =>
 
 export const sampleBlocks: BlockDiagramInput = {
   blocks: [
-    block("source", "ALT", "Alternator", "180 W at 5 000 rpm"),
+    block("source", "ALT", "Alternator", "180 W at 5 000 rpm"),
     block("source", "REG", "Rectifier and regulator", "14.2 V"),
     block("battery", "BAT", "Battery", "12 V, 9 Ah"),
     block("fuse", "F0", "F0 main", "20 A"),
@@ -87,7 +87,7 @@ export const sampleBlocks: BlockDiagramInput = {
     block("switch", "HB", "Horn button"),
     block("switch", "BRK", "Brake switches", "front and rear"),
     block("load", "COIL", "Ignition coils", "2 × 36 W"),
-    block("load", "HEAD", "Headlamp", "45/40 W, 3.7 A"),
+    block("load", "HEAD", "Headlamp", "45/40 W, 3.7 A"),
     block("load", "MAIN", "Main tell-tale", "2 W"),
     block("load", "TAIL", "Tail lamp", "5 W"),
     block("load", "CLK", "Instrument lamps", "2 × 3 W"),

@@ -86,8 +86,11 @@ function uprightPieces(
   const pieces: [number, number][] = [];
   let fromMm = topMm;
   for (const yMm of crossed) {
-    if (yMm - CROSSING_MM > fromMm) pieces.push([fromMm, yMm - CROSSING_MM]);
-    fromMm = Math.max(fromMm, yMm + CROSSING_MM);
+    // Near a turn or a parting of its own the gap is narrower, so that the line is never parted from itself there.
+    const nearestMm = Math.min(...levels.map((level) => Math.abs(level - yMm)));
+    const halfMm = Math.min(CROSSING_MM, nearestMm / 2);
+    if (yMm - halfMm > fromMm) pieces.push([fromMm, yMm - halfMm]);
+    fromMm = Math.max(fromMm, yMm + halfMm);
   }
   if (bottomMm > fromMm) pieces.push([fromMm, bottomMm]);
   return pieces;

@@ -6,8 +6,15 @@ import { wrapText } from "../wrapText.ts";
 import type { CircuitColumn, CircuitSheetInput } from "./circuitSheetInput.ts";
 import { columnLevels } from "./columnLevels.ts";
 import { columnMarks } from "./columnMarks.ts";
+import {
+  COLUMN_GAP_MM,
+  columnPages,
+  columnWidthMm,
+  columnWidths,
+  type JointNotes,
+  meetsJoint,
+} from "./columnPages.ts";
 import { columnsToFit } from "./columnsToFit.ts";
-import { endSize, startSize, stepSize } from "./stepSize.ts";
 import { type PlacedColumn, stretchedLevels } from "./stretchedLevels.ts";
 import { jointNotes, wordedColumns } from "./wordedColumns.ts";
 
@@ -20,7 +27,6 @@ export interface CircuitSheetDrawing {
 
 const RAIL_FOOT_MM = 8;
 const LABEL_PITCH_MM = 4.4;
-const COLUMN_GAP_MM = 5;
 /** Columns are drawn out to the rails by no more than this. */
 const STRETCH_MAX = 1.5;
 
@@ -32,12 +38,12 @@ const STRETCH_MAX = 1.5;
 export function circuitSheet(input: CircuitSheetInput, area: AreaMm): CircuitSheetDrawing {
   if (input.columns.length === 0) return { pages: [], fits: true };
   const railsMaxMm = area.heightMm - railHeadMm(input, area) - RAIL_FOOT_MM;
-  const fitted = columnsToFit(input.columns, railsMaxMm);
+  const fitted = columnsToFit(input.columns, railsMaxMm, area.widthMm);
   const notes = jointNotes(fitted.columns);
   const columns = wordedColumns(fitted.columns);
-  const pages = pagesOf(columns, area.widthMm);
+  const pages = columnPages(columns, notes, area.widthMm);
   const fits =
-    fitted.fits && columns.every((column) => sumMm(columnWidths(column)) <= area.widthMm);
+    fitted.fits && columns.every((column) => columnWidthMm(column, notes) <= area.widthMm);
   return {
     pages: pages.map(({ from, to }) =>
       pageMarks(input, columns.slice(from, to), from, notes, area, railsMaxMm),
@@ -52,50 +58,11 @@ const feedLines = (input: CircuitSheetInput, area: AreaMm): string[] =>
 const railHeadMm = (input: CircuitSheetInput, area: AreaMm): number =>
   2 + feedLines(input, area).length * LABEL_PITCH_MM;
 
-const sumMm = ([leftMm, rightMm]: readonly [number, number]): number => leftMm + rightMm;
-
-/** Reach of a column to the left and right of its line. */
-function columnWidths(column: CircuitColumn): readonly [leftMm: number, rightMm: number] {
-  const sizes = [startSize(column.start), ...column.steps.map(stepSize), endSize(column.end)];
-  return [
-    Math.max(...sizes.map(({ leftMm }) => leftMm)),
-    Math.max(24, ...sizes.map(({ rightMm }) => rightMm)),
-  ];
-}
-
-/** Columns page by page; columns drawn across to each other stay on one page. */
-function pagesOf(
-  columns: readonly CircuitColumn[],
-  widthMm: number,
-): { readonly from: number; readonly to: number }[] {
-  const pages: { from: number; to: number }[] = [];
-  let from = 0;
-  while (from < columns.length) {
-    let to = from;
-    let usedMm = 0;
-    let lastCut = from;
-    while (to < columns.length) {
-      usedMm += sumMm(columnWidths(columns[to]!)) + (to > from ? COLUMN_GAP_MM : 0);
-      if (usedMm > widthMm && to > from) break;
-      to++;
-      const isTied = to < columns.length && isTiedToNeighbour(columns[to]!);
-      if (!isTied) lastCut = to;
-    }
-    const end = to === columns.length ? to : lastCut > from ? lastCut : to;
-    pages.push({ from, to: end });
-    from = end;
-  }
-  return pages;
-}
-
-const isTiedToNeighbour = ({ start, end }: CircuitColumn): boolean =>
-  start.kind === "branch" || end.kind === "join";
-
 function pageMarks(
   input: CircuitSheetInput,
   columns: readonly CircuitColumn[],
   firstIndex: number,
-  notes: ReadonlyMap<string, readonly number[]>,
+  notes: JointNotes,
   area: AreaMm,
   railsMaxMm: number,
 ): Mark[] {
@@ -105,9 +72,9 @@ function pageMarks(
   const placed = stretchedLevels(columns, levels, railsMm);
   const feedMm = area.yMm + railHeadMm(input, area);
   const earthMm = feedMm + railsMm;
-  const widths = columns.map(columnWidths);
+  const widths = columns.map((column) => columnWidths(column, notes));
   const usedMm = widths.reduce(
-    (total, each) => total + sumMm(each) + COLUMN_GAP_MM,
+    (sumMm, [left, right]) => sumMm + left + right + COLUMN_GAP_MM,
     -COLUMN_GAP_MM,
   );
   const spareMm = Math.min(12, Math.max(0, (area.widthMm - usedMm) / Math.max(1, columns.length)));
@@ -131,7 +98,10 @@ function pageMarks(
         shiftedColumn(placed[i]!, feedMm),
         xsMm[i]!,
         xsMm[i - 1] ?? null,
-        (joint) => notes.get(`${column.id} ${joint}`) ?? [],
+        (joint) => ({
+          told: notes.get(`${column.id} ${joint}`) ?? [],
+          isDrawnAcross: meetsJoint(columns[i + 1], column.id, joint),
+        }),
       ),
       textMark(String(firstIndex + i + 1), xsMm[i]!, earthMm + 6.3, TEXT_STYLE.part, "middle"),
     ]),

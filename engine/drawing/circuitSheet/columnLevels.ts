@@ -1,5 +1,5 @@
 import type { CircuitColumn } from "./circuitSheetInput.ts";
-import { endSize, startSize, stepSize } from "./stepSize.ts";
+import { endSize, JOINT_MM, startSize, stepSize } from "./stepSize.ts";
 
 /** Tops of everything in a column, mm below the feed rail. */
 export interface ColumnLevels {
@@ -11,7 +11,7 @@ export interface ColumnLevels {
   readonly bottomMm: number;
 }
 
-const JOINT_HALF_MM = 3;
+const JOINT_HALF_MM = JOINT_MM / 2;
 
 /**
  * Earliest level of every step: under the step before it; a branch under its joint, a joint not above the columns that come back to it

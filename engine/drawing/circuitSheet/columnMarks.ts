@@ -16,18 +16,24 @@ const dot = (xMm: number, yMm: number): Mark => ({
   fill: "ink",
 });
 
+/** What leads away from a joint: columns told in words, and whether one is drawn across. */
+export interface JointWays {
+  readonly told: readonly number[];
+  readonly isDrawnAcross: boolean;
+}
+
 /** One current path down its line. `neighbourXMm` is the line of the column at its left, for what is drawn across. */
 export function columnMarks(
   column: CircuitColumn,
   placed: PlacedColumn,
   xMm: number,
   neighbourXMm: number | null,
-  notes: (joint: string) => readonly number[],
+  waysAt: (joint: string) => JointWays,
 ): Mark[] {
   const steps = column.steps.flatMap((step, i) => {
     const place = placed.steps[i]!;
     const next = placed.steps[i + 1] ?? placed.end;
-    return [...stepMarks(step, xMm, place, notes), ...leadMark(xMm, place.bottomMm, next.topMm)];
+    return [...stepMarks(step, xMm, place, waysAt), ...leadMark(xMm, place.bottomMm, next.topMm)];
   });
   return [
     ...startMarks(column.start, placed.start, xMm, neighbourXMm),
@@ -40,7 +46,7 @@ function stepMarks(
   step: CircuitStep,
   xMm: number,
   place: Placed,
-  notes: (joint: string) => readonly number[],
+  waysAt: (joint: string) => JointWays,
 ): Mark[] {
   switch (step.kind) {
     case "wire":
@@ -56,21 +62,29 @@ function stepMarks(
         ...leadMark(xMm, place.topMm, place.bottomMm),
         dot(xMm, middleMm),
         textMark(step.name, xMm - 2, middleMm + CAP_MM.fine / 2, name, "end"),
-        ...jointNote(notes(step.id), xMm, middleMm),
+        ...jointNote(waysAt(step.id), xMm, middleMm),
       ];
       return [{ kind: "group", id: step.id, name: `joint ${step.name}`, marks }];
     }
   }
 }
 
-/** A short arrow to the right and the columns it leads to. */
-function jointNote(numbers: readonly number[], xMm: number, yMm: number): Mark[] {
-  if (numbers.length === 0) return [];
-  const words = `column${numbers.length > 1 ? "s" : ""} ${numbers.join(", ")}`;
+export const jointNoteText = (numbers: readonly number[]): string =>
+  `column${numbers.length > 1 ? "s" : ""} ${numbers.join(", ")}`;
+
+/** From the line to the words of a joint. */
+export const JOINT_NOTE_FROM_MM = 8.5;
+
+/** A short arrow to the right and the columns it leads to; where a line is drawn across, the words stand on it. */
+function jointNote({ told, isDrawnAcross }: JointWays, xMm: number, yMm: number): Mark[] {
+  if (told.length === 0) return [];
+  const words = jointNoteText(told);
+  const textXMm = xMm + JOINT_NOTE_FROM_MM;
+  if (isDrawnAcross) return [textMark(words, textXMm, yMm - 1.2, TEXT_STYLE.text)];
   return [
     { kind: "line", from: point(xMm, yMm), to: point(xMm + 6, yMm), stroke: lead },
     arrowHead(xMm + 7, yMm, 1, 0),
-    textMark(words, xMm + 8.5, yMm + CAP_MM.text / 2, TEXT_STYLE.text),
+    textMark(words, textXMm, yMm + CAP_MM.text / 2, TEXT_STYLE.text),
   ];
 }
 

@@ -1,6 +1,14 @@
 import type { CircuitColumn, CircuitStep, JointPlace } from "./circuitSheetInput.ts";
 import { columnLevels } from "./columnLevels.ts";
-import { type FittingColumn, type Words, wordedColumns } from "./wordedColumns.ts";
+import { columnPages } from "./columnPages.ts";
+import { endSize } from "./stepSize.ts";
+import {
+  type FittingColumn,
+  jointNotes,
+  type Words,
+  wordedColumns,
+  wordsText,
+} from "./wordedColumns.ts";
 
 export interface FittedColumns {
   readonly columns: readonly FittingColumn[];
@@ -8,18 +16,19 @@ export interface FittedColumns {
   readonly fits: boolean;
 }
 
-/** Room kept under a column that goes on elsewhere, for its arrow and words. */
-const ARROW_MM = 12;
-
 /**
  * Columns made to fit a height: branches and joins across more than one column, or in a ring, are told in words; a column that is still too
  * tall goes on in a column of its own at the top.
  */
-export function columnsToFit(input: readonly CircuitColumn[], heightMm: number): FittedColumns {
+export function columnsToFit(
+  input: readonly CircuitColumn[],
+  heightMm: number,
+  widthMm: number,
+): FittedColumns {
   let columns: readonly FittingColumn[] = input;
   const roundMax = input.reduce((sum, column) => sum + 2 * column.steps.length + 4, 8);
   for (let round = 0; round < roundMax; round++) {
-    const better = withOneThingMended(columns, heightMm);
+    const better = withOneThingMended(columns, heightMm, widthMm);
     if (better === "nothing wrong") return { columns, fits: true };
     if (better === "cannot be mended") return { columns, fits: false };
     columns = better;
@@ -30,6 +39,7 @@ export function columnsToFit(input: readonly CircuitColumn[], heightMm: number):
 function withOneThingMended(
   columns: readonly FittingColumn[],
   heightMm: number,
+  widthMm: number,
 ): FittingColumn[] | "nothing wrong" | "cannot be mended" {
   const distant = columns.findIndex((_, i) => isDistant(columns, i));
   if (distant >= 0) return replaced(columns, distant, [inWords(columns, distant)]);
@@ -39,14 +49,33 @@ function withOneThingMended(
     return replaced(columns, joining, [endInWords(columns, joining)]);
   }
   const tall = levels.findIndex((level) => level.bottomMm > heightMm + 1e-6);
-  if (tall < 0) return "nothing wrong";
+  if (tall < 0) return withoutTiesAcrossPages(columns, widthMm) ?? "nothing wrong";
   const column = columns[tall]!;
   if (column.start.kind === "branch") return replaced(columns, tall, [startInWords(columns, tall)]);
   const held = columns.findIndex(({ end }) => end.kind === "join" && end.column === column.id);
   if (held >= 0) return replaced(columns, held, [endInWords(columns, held)]);
   if (column.end.kind === "join") return replaced(columns, tall, [endInWords(columns, tall)]);
-  return splitColumns(columns, tall, levels[tall]!.stepsMm, heightMm) ?? "cannot be mended";
+  return (
+    splitColumns(columns, tall, levels[tall]!.stepsMm, heightMm) ??
+    withoutTiesAcrossPages(columns, widthMm) ??
+    "cannot be mended"
+  );
 }
+
+/** Columns drawn across to each other that do not fit on one page: the first way that a page would cut is told in words. */
+function withoutTiesAcrossPages(
+  columns: readonly FittingColumn[],
+  widthMm: number,
+): FittingColumn[] | null {
+  const pages = columnPages(wordedColumns(columns), jointNotes(columns), widthMm);
+  const cut = pages.find(({ from }) => from > 0 && isTied(columns[from]!))?.from;
+  if (cut === undefined) return null;
+  const isBranch = columns[cut]!.start.kind === "branch";
+  return replaced(columns, cut, [isBranch ? startInWords(columns, cut) : endInWords(columns, cut)]);
+}
+
+const isTied = ({ start, end }: FittingColumn): boolean =>
+  start.kind === "branch" || end.kind === "join";
 
 /** Only neighbours are drawn across: a branch from the column at the left, a join to it. */
 function isDistant(columns: readonly FittingColumn[], index: number): boolean {
@@ -94,8 +123,10 @@ function splitColumns(
   heightMm: number,
 ): FittingColumn[] | null {
   const column = columns[index]!;
+  const arrowMm = (step: CircuitStep): number =>
+    endSize({ kind: "reference", label: wordsText(goingOn("", step), "to", "88") }).heightMm;
   let at = column.steps.length - 1;
-  while (at > 0 && stepsMm[at]! + ARROW_MM > heightMm) at--;
+  while (at > 0 && stepsMm[at]! + arrowMm(column.steps[at]!) > heightMm) at--;
   if (at <= 0) return null;
   const restId = `${column.id}, continued`;
   const upper = column.steps.slice(0, at);

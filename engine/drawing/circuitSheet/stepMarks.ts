@@ -5,7 +5,7 @@ import { symbolPins } from "../symbolMarks.ts";
 import { TEXT_STYLE, textMark } from "../textBlock.ts";
 import { moveMarks } from "../transformMark.ts";
 import type { ConnectorStep, PartStep, WireStep } from "./circuitSheetInput.ts";
-import { SIDE_GAP_MM, type SideLine, sideHeightMm, sideLines, TABLE_GAP_MM } from "./stepSize.ts";
+import { SIDE_GAP_MM, type SideLine, sideHeightMm, sideLines, tableGapMm } from "./stepSize.ts";
 import type { Placed } from "./stretchedLevels.ts";
 
 const SYMBOL_HALF_MM = 7.5;
@@ -31,7 +31,8 @@ export function wireStepMarks(step: WireStep, xMm: number, place: Placed): Mark[
   const lines = sideLines(step);
   const textMm = sideHeightMm(lines);
   const lengthMm = place.bottomMm - place.topMm;
-  const labelCount = 1 + Math.floor(lengthMm / REPEAT_MM);
+  const roomCount = Math.max(1, Math.floor(lengthMm / (textMm + 2)));
+  const labelCount = Math.min(roomCount, 1 + Math.floor(lengthMm / REPEAT_MM));
   const labels = Array.from({ length: labelCount }, (_, i) => {
     const middleMm = place.topMm + ((i + 0.5) * lengthMm) / labelCount;
     return sideMarks(lines, xMm + SIDE_GAP_MM, middleMm - textMm / 2);
@@ -92,7 +93,7 @@ export function partStepMarks(step: PartStep, xMm: number, place: Placed): Mark[
   ];
   if (step.contacts) {
     const table = contactTable(step.contacts);
-    const leftMm = xMm - TABLE_GAP_MM - table.widthMm;
+    const leftMm = xMm - tableGapMm(step) - table.widthMm;
     marks.push(...moveMarks(table.marks, leftMm, middleMm - table.heightMm / 2));
   }
   return [{ kind: "group", id: step.id, name: step.name, marks }];

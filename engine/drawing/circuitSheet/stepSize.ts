@@ -2,19 +2,20 @@ import { contactTable } from "../contactTable.ts";
 import { CAP_MM } from "../lineWidth.ts";
 import { measureTextMm } from "../measureTextMm.ts";
 import { wrapText } from "../wrapText.ts";
-import type { CircuitStep, ColumnEnd, ColumnStart, WireStep } from "./circuitSheetInput.ts";
+import type {
+  CircuitStep,
+  ColumnEnd,
+  ColumnStart,
+  PartStep,
+  WireStep,
+} from "./circuitSheetInput.ts";
 
 /** Text beside the line is wrapped to this. */
 export const SIDE_TEXT_MM = 38;
 /** From the line to the text at its right. */
 export const SIDE_GAP_MM = 3.5;
-/** From the line to a contact table at its left. */
-export const TABLE_GAP_MM = 8;
-
 const SYMBOL_MM = 15;
-const JOINT_MM = 6;
-/** An arrow and the numbers of a few columns. */
-const JOINT_NOTE_MM = 26;
+export const JOINT_MM = 8;
 
 /** What a step takes of its column: height, and reach to the left and right of the line. */
 export interface StepSize {
@@ -83,7 +84,7 @@ export function stepSize(step: CircuitStep): StepSize {
   const rightMm = lines.length === 0 ? 3 : gapMm + sideWidthMm(lines);
   if (step.kind === "joint") {
     const nameMm = 3 + measureTextMm(step.name, CAP_MM.fine, 700);
-    return { heightMm: JOINT_MM, leftMm: nameMm, rightMm: JOINT_NOTE_MM };
+    return { heightMm: JOINT_MM, leftMm: nameMm, rightMm: 3 };
   }
   if (step.kind === "wire") {
     return { heightMm: textMm + 2.5, leftMm: expectedWidthMm(step), rightMm };
@@ -92,16 +93,20 @@ export function stepSize(step: CircuitStep): StepSize {
     return { heightMm: Math.max(SYMBOL_MM, textMm + 1), leftMm: 3, rightMm };
   }
   const table = step.contacts ? contactTable(step.contacts) : null;
-  const pinsMm = Math.max(
-    0,
-    ...[step.pinAbove, step.pinBelow].map((pin) => measureTextMm(pin ?? "", CAP_MM.fine, 700)),
-  );
   return {
     heightMm: Math.max(SYMBOL_MM, textMm + 1, table ? table.heightMm + 2 : 0),
-    leftMm: Math.max(5.5, pinsMm + 3, table ? TABLE_GAP_MM + table.widthMm : 0),
+    leftMm: Math.max(5.5, pinsMm(step) + 3, table ? tableGapMm(step) + table.widthMm : 0),
     rightMm,
   };
 }
+
+const pinsMm = (step: PartStep): number =>
+  Math.max(
+    ...[step.pinAbove, step.pinBelow].map((pin) => measureTextMm(pin ?? "", CAP_MM.fine, 700)),
+  );
+
+/** From the line to a contact table at its left, past the names of pins. */
+export const tableGapMm = (step: PartStep): number => Math.max(8, pinsMm(step) + 3);
 
 const expectedWidthMm = ({ expected }: WireStep): number =>
   expected === undefined ? 3 : 8 + measureTextMm(expected, CAP_MM.text, 700);
@@ -119,7 +124,11 @@ export function startSize(start: ColumnStart): StepSize {
 export function endSize(end: ColumnEnd): StepSize {
   if (end.kind === "frame") {
     const size = referenceSize(end.label);
-    return { ...size, heightMm: Math.max(6, size.heightMm) + RAIL_CLEAR_MM };
+    return {
+      leftMm: 5.5,
+      rightMm: size.rightMm + 1,
+      heightMm: Math.max(6, size.heightMm) + RAIL_CLEAR_MM,
+    };
   }
   if (end.kind !== "reference") return { heightMm: 3, leftMm: 3, rightMm: 3 };
   const size = referenceSize(end.label);

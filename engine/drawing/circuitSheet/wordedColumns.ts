@@ -16,11 +16,9 @@ export interface FittingColumn extends Omit<CircuitColumn, "start" | "end"> {
   readonly end: ColumnEnd | Words;
 }
 
-const textOf = (
-  { what, column }: Words,
-  way: "from" | "to",
-  numbers: ReadonlyMap<string, number>,
-) => `${way} ${what}, column ${numbers.get(column)}`;
+/** "to J3, column 2". */
+export const wordsText = ({ what }: Words, way: "from" | "to", number: string): string =>
+  `${way} ${what === "" ? "" : `${what}, `}column\u00A0${number}`;
 
 /** Columns numbered from 1 at the left, with words in place of the ways that are not drawn. */
 export function wordedColumns(columns: readonly FittingColumn[]): CircuitColumn[] {
@@ -31,9 +29,15 @@ export function wordedColumns(columns: readonly FittingColumn[]): CircuitColumn[
       ...column,
       start:
         start.kind === "words"
-          ? { kind: "reference", label: textOf(start, "from", numbers) }
+          ? {
+              kind: "reference",
+              label: wordsText(start, "from", String(numbers.get(start.column))),
+            }
           : start,
-      end: end.kind === "words" ? { kind: "reference", label: textOf(end, "to", numbers) } : end,
+      end:
+        end.kind === "words"
+          ? { kind: "reference", label: wordsText(end, "to", String(numbers.get(end.column))) }
+          : end,
     };
   });
 }

@@ -60,7 +60,7 @@ export const supplyShapes = {
       open([0, -PIN_MM], [0, -3.5]),
       open([2.5, -PIN_MM], [2.5, 0]),
       ring(3.5),
-      letter("G", 2.5, [0, -1]),
+      letter("G", 2.5, [0, -1.4]),
       letter("3", 1.8, [-1, 1.75]),
       wave([0.9, 1.75], 0.9),
     ],
