@@ -1,7 +1,14 @@
 /** The front door: everything that computes. Papers have their own door, `paper.ts`, so that a verdict never loads the PDF library. */
 export * from "./job/index.ts";
 export type * from "./judge/checkResult.ts";
-export { checkJob, planJob } from "./judge/index.ts";
+export {
+  type CheckedJob,
+  checkedJob,
+  checkJob,
+  type Design,
+  type Plan,
+  planJob,
+} from "./judge/index.ts";
 export type * from "./messages/index.ts";
 export {
   type OperateRequest,
@@ -10,7 +17,7 @@ export {
   operateJob,
   spiceText,
 } from "./operate/index.ts";
-export { bundleAnswer } from "./route/index.ts";
-export { wireAnswer } from "./size/index.ts";
+export { type BundleAnswer, bundleAnswer } from "./route/index.ts";
+export { type WireAnswer, type WireQuestion, wireAnswer } from "./size/index.ts";
 export { printNumber, printQuantity } from "./units/index.ts";
 export { ENGINE_VERSION } from "./version.ts";

@@ -87,7 +87,6 @@ function addWireCommands(
   program
     .command("bundle <OD...>")
     .description("diameter of a loom from outside diameters in mm: 2.1x5 2.8 3.4")
-    .option("--seed <n>", "where the search starts; the same seed gives the same answer")
     .option("--json", "one JSON object")
     .action((words, options) => finish(bundleCommand(world, words, options)));
 }
