@@ -3,6 +3,7 @@ import type { Confidence } from "./figure.ts";
 
 const from = {
   "common-practice": "common practice of the trade",
+  "iec61210-scope": "IEC 61210:2010 scope for the series; range and current remembered",
   "own-rule": "own rule of this program",
   "remembered-trade": "remembered, common trade listing; not found in a text",
 } as const;
@@ -22,6 +23,7 @@ const rows = [
   { id: "splice-wires", meaning: "wires in one crimped, soldered or twisted joint, most", value: 4, unit: "count", source: from["common-practice"], place: "joints", confidence: "common practice", note: "more go on a bus bar or a multi-way bullet" },
   { id: "rings", meaning: "rings on one stud, most", value: 4, unit: "count", source: from["remembered-trade"], place: "terminal strips", confidence: "memory", note: null },
   { id: "number-letters", meaning: "letters and figures on the mark of a wire, most", value: 8, unit: "count", source: from["own-rule"], place: "wire marks", confidence: "own", note: "what a sleeve on 1 mm2 cable shows without turning it" },
+  { id: "blade-scope", meaning: "stranded copper on a quick-connect blade of any width, most", value: 6, unit: "mm2", source: from["iec61210-scope"], place: "scope", confidence: "seen", note: null },
 ] as const satisfies readonly WorkmanshipRulesRow[];
 
 export const workmanshipRules: readonly WorkmanshipRulesRow[] = rows;

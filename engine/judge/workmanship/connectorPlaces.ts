@@ -84,3 +84,28 @@ export const connectorInFlex: Judge = ({ job }) =>
         limit: null,
       }),
     );
+
+/** Cavities with a wire on one half only: the plug goes home and that wire leads nowhere. Empty cavities are spares. */
+export const cavityHalfWired: Judge = ({ job, wiresAt }) => {
+  const bonded = new Set(job.bonds.flatMap(({ from, to }) => [from, to]));
+  const isUsed = (pin: string): boolean => wiresAt.has(pin) || bonded.has(pin);
+  return [...job.connectors]
+    .sort((a, b) => (a.id < b.id ? -1 : 1))
+    .flatMap((connector) => {
+      const half = connectorCavityPins(connector).filter(
+        ({ plug, socket }) => isUsed(plug) !== isUsed(socket),
+      );
+      if (half.length === 0) return [];
+      const wires = half
+        .flatMap(({ plug, socket }) => [plug, socket])
+        .flatMap((pin) => (wiresAt.get(pin) ?? []).map(({ id }) => id));
+      return findingOf({
+        code: "cavity-half-wired",
+        severity: "mend",
+        subject: { kind: "connector", id: connector.id },
+        also: wires,
+        numbers: { cavities: half.map(({ cavity }) => cavity).join(", ") },
+        limit: null,
+      });
+    });
+};

@@ -1,12 +1,19 @@
 import type { Judge } from "../judge.ts";
+import { cavityCurrent } from "./cavityCurrent.ts";
 import { britishLists, colourLetters, colourMissing, colourOutsideScheme } from "./colourScheme.ts";
 import { colourSeveralJobs } from "./colourSeveralJobs.ts";
 import { connectorColours } from "./connectorColours.ts";
-import { connectorHalf, connectorInFlex } from "./connectorPlaces.ts";
+import { cavityHalfWired, connectorHalf, connectorInFlex } from "./connectorPlaces.ts";
 import { earthColourLive, earthOtherColour } from "./earthColours.ts";
 import { insulationClass, nearExhaust, tapeHot } from "./hotPlaces.ts";
 import { jointCrowded } from "./jointCrowded.ts";
-import { jointCopper, jointInFlex, jointPlaceUnstated, jointWays } from "./jointFindings.ts";
+import {
+  jointCopper,
+  jointInFlex,
+  jointOneWire,
+  jointPlaceUnstated,
+  jointWays,
+} from "./jointFindings.ts";
 import { jointsInLine } from "./jointsInLine.ts";
 import { looseLiveEnd } from "./looseLiveEnd.ts";
 import { roadReminder } from "./roadReminder.ts";
@@ -22,6 +29,7 @@ export const workmanshipJudges: readonly Judge[] = [
   solderedJoint,
   solderDipped,
   jointWays,
+  jointOneWire,
   jointCopper,
   jointInFlex,
   jointCrowded,
@@ -30,12 +38,14 @@ export const workmanshipJudges: readonly Judge[] = [
   terminalRange,
   terminalMate,
   terminalCurrent,
+  cavityCurrent,
   barrelShared,
   studCrowded,
   bulletUnmeasured,
   connectorColours,
   connectorHalf,
   connectorInFlex,
+  cavityHalfWired,
   earthColourLive,
   earthOtherColour,
   colourOutsideScheme,

@@ -53,6 +53,21 @@ export const jointWays: Judge = (design) => {
   ];
 };
 
+/** A joint that joins nothing. */
+export const jointOneWire: Judge = (design) =>
+  jointsSeen(design)
+    .filter(({ wires, bondCount }) => wires.length + bondCount <= 1)
+    .map(({ joint, wires }) =>
+      findingOf({
+        code: "joint-one-wire",
+        severity: wires.length === 0 ? "advise" : "mend",
+        subject: { kind: "joint", id: joint.id },
+        also: wires.map(({ id }) => id),
+        numbers: { wires: wires.length === 0 ? "no wire" : `one wire, ${wires[0]!.id},` },
+        limit: null,
+      }),
+    );
+
 /** Copper in one barrel beyond what a hand tool closes, as barrels are sold: by nominal sizes. Fuller joints are told of by their wires. */
 export const jointCopper: Judge = (design) => {
   const limit = figure("preInsulated", "yellow-wide", "wireToMm2");

@@ -1,10 +1,9 @@
-import { pinRef } from "../../job/index.ts";
 import type { Finding } from "../../messages/index.ts";
 import { type EndFitting, endFittings } from "../../size/index.ts";
-import { figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
-import { operateCommand } from "../stateArguments.ts";
+import { operateCommand, stateOf } from "../stateArguments.ts";
+import { isOverClass } from "./cavityCurrent.ts";
 import { type TerminalRating, terminalRating } from "./terminalRating.ts";
 
 /** Share of a limit that is rounding and not current. */
@@ -51,6 +50,7 @@ function heatedFinding(
     severity,
     subject: { kind: "wire", id: fitting.wire },
     also: group.map((one) => one.fitting.wire).filter((id) => id !== fitting.wire),
+    state: state === null ? null : stateOf(design.job, state),
     numbers: {
       terminal: fitting.terminal,
       pin: fitting.pin,
@@ -62,19 +62,4 @@ function heatedFinding(
     working: rating.working,
     reproduce: state === null ? null : operateCommand(design.job, state, worst?.batteryV ?? null),
   });
-}
-
-/** A place whose connector already says that it carries too much. */
-function isOverClass(design: Design, pin: string): boolean {
-  const place = design.pins.get(pin);
-  const way = place?.ownerKind === "connector" ? pinRef(place.owner, place.cavity) : pin;
-  const kind =
-    place?.ownerKind === "connector"
-      ? place.connector.kind
-      : place?.ownerKind === "joint" && place.joint.kind === "multiway-bullet"
-        ? "bullet-joint"
-        : null;
-  if (kind === null) return false;
-  const currentA = design.worst.joints.get(way)?.currentA ?? 0;
-  return currentA > figure("connectorClasses", kind, "maxA").value;
 }
