@@ -29,7 +29,7 @@ it("is true to scale, escaped, and carries the ids of what it shows", () => {
 /** What is wrong with XML text without comments, prologue or entities of its own; null where nothing is. */
 function xmlFault(xml: string): string | null {
   const open: string[] = [];
-  const tags = /<(\/?)([a-zA-Z]+)((?:\s[a-z-]+="[^"<]*")*)\s*(\/?)>/g;
+  const tags = /<(\/?)([a-zA-Z]+)((?:\s[a-zA-Z-]+="[^"<]*")*)\s*(\/?)>/g;
   for (const [whole, isEnd, name, , isEmpty] of xml.matchAll(tags)) {
     if (isEnd && open.pop() !== name) return `unexpected ${whole}`;
     if (!isEnd && !isEmpty) open.push(name!);

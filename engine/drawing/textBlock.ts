@@ -30,13 +30,13 @@ export const textMark = (
 
 /** A heading that stays with what follows it. */
 export function headingBlock(text: string, widthMm: number, level: 1 | 2 = 1): Block[] {
-  const style = level === 1 ? { ...TEXT_STYLE.wireNumber, weight: 700 as const } : TEXT_STYLE.part;
+  const style = level === 1 ? TEXT_STYLE.part : TEXT_STYLE.strong;
   const lines = lineBlocks(text, 0, widthMm, style);
   return lines.map((block, i) => ({
     ...block,
     keepWithNext: true,
-    gapBeforeMm: i === 0 ? (level === 1 ? 6 : 4) : 0,
-    gapAfterMm: i === lines.length - 1 ? 1 : -2,
+    gapBeforeMm: i === 0 ? (level === 1 ? 6 : 3) : 0,
+    gapAfterMm: i === lines.length - 1 ? 0.5 : -1,
   }));
 }
 
