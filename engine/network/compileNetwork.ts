@@ -118,7 +118,8 @@ export function setLaw(compiled: CompiledNetwork, branchIndex: number, law: Law)
   else throw new Error(`Branch ${branchIndex} was compiled linear and cannot take a ${law.kind}`);
 }
 
-function setLinear(
+/** Gives a branch compiled linear i = conductanceS · (v − emfV); the linear part is made anew only if that changes it. */
+export function setLinear(
   { work, now }: CompiledNetwork,
   k: number,
   conductanceS: number,

@@ -37,6 +37,8 @@ export const REAL_ARRAYS = [
   /** y of each short (16 · (n + 1)), as carried through all columns, and its late part as left by the early ones. */
   "shortColumn",
   "shortLate",
+  /** Of a single short: its resistance and volts as seen by the early columns, and its current (3). */
+  "oneShort",
 ] as const;
 
 export const WHOLE_ARRAYS = [
@@ -140,5 +142,6 @@ function realSizes(counts: Counts): Record<RealName, number> {
     reducedA: late,
     shortColumn: MOST_SHORTS * (n + 1),
     shortLate: MOST_SHORTS * late,
+    oneShort: 3,
   };
 }

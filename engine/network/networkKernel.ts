@@ -17,6 +17,7 @@ import {
   weighedCode,
 } from "./meshCode.ts";
 import { evaluateCode, newtonCode } from "./newtonCode.ts";
+import { applyOneShortCode } from "./oneShortCode.ts";
 import { unsignedLeb } from "./wasmCode.ts";
 import { callOf, FUNCTIONS, GLOBALS, wasmModule } from "./wasmModule.ts";
 
@@ -78,7 +79,7 @@ function moduleBytes(): Uint8Array<ArrayBuffer> {
     return [0x23, ...unsignedLeb(index)];
   };
   const order = [
-    ...["eliminate", "forward", "backward", "weighed", "addScaled", "evaluate"],
+    ...["eliminate", "forward", "backward", "weighed", "addScaled", "applyOneShort", "evaluate"],
     ...["evaluateAll", "newton", "reduce", "measure", "largestLeftover"],
   ];
   const call = callOf([...IMPORTS.map(({ name }) => name), ...order]);
@@ -88,6 +89,7 @@ function moduleBytes(): Uint8Array<ArrayBuffer> {
     backwardCode(known),
     weighedCode(known),
     addScaledCode(),
+    applyOneShortCode(known, call),
     evaluateCode(known, call),
     evaluateAllCode(known, call),
     newtonCode(known, call),

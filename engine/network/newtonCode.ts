@@ -13,6 +13,7 @@ import {
   int,
   intAdd,
   intAt,
+  intEqual,
   intLess,
   intMul,
   intSub,
@@ -104,7 +105,11 @@ export function newtonCode(known: Known, call: Call): WasmFunction {
             addLine(known, local, s, k),
           ]),
           call("eliminate", ...range),
-          when(get(shortCount!), call("applyShorts")),
+          when(
+            intEqual(get(shortCount!), int(1)),
+            call("applyOneShort"),
+            when(get(shortCount!), call("applyShorts")),
+          ),
           call("backward", ...range, known("injectedA"), known("positionV")),
           set(sumA, real(0)),
           forRange(s, int(0), known("slotCount"), [

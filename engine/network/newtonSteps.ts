@@ -38,6 +38,7 @@ export function newtonSteps(compiled: CompiledNetwork, shorts: ShortColumns, mos
     run.backward(0, splitColumn, addresses.injectedA, addresses.positionV);
     return count;
   }
+  if (shorts.count === 1) shorts.currentA[0] = work.oneShort[2]!;
   // The early currents themselves are kept for the next solve of the same linear part.
   work.spareA.set(work.injectedA);
   takeShorts(compiled, shorts, [0, splitColumn], addresses.spareA);

@@ -1,6 +1,5 @@
 import { checkLaw } from "./checkNetwork.ts";
-import { type CompiledNetwork, setLaw } from "./compileNetwork.ts";
-import type { Law } from "./network.ts";
+import { type CompiledNetwork, setLaw, setLinear } from "./compileNetwork.ts";
 import type { BranchOverride } from "./solution.ts";
 
 /** Brings the workspace back to the compiled network, then applies the overrides of this solve. */
@@ -27,8 +26,9 @@ export function applyOverrides(
   for (let k = 0; k < overrides.length; k++) overridden.push(overrides[k]!.branchIndex);
 }
 
-/** Overrides one more branch until the next `applyOverrides`. */
-export function overrideLaw(compiled: CompiledNetwork, branchIndex: number, law: Law): void {
-  setLaw(compiled, branchIndex, law);
+/** Gives one more branch a plain resistance until the next `applyOverrides`. */
+export function overrideOhm(compiled: CompiledNetwork, branchIndex: number, ohm: number): void {
+  if (compiled.slotOfBranch[branchIndex]! < 0) setLinear(compiled, branchIndex, 1 / ohm, 0);
+  else setLaw(compiled, branchIndex, { kind: "ohm", ohm });
   compiled.now.overridden.push(branchIndex);
 }

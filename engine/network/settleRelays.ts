@@ -1,7 +1,7 @@
 import type { CompiledNetwork } from "./compileNetwork.ts";
 import type { RelayRule } from "./network.ts";
 import { startLines } from "./newtonSteps.ts";
-import { applyOverrides, overrideLaw } from "./overrides.ts";
+import { applyOverrides, overrideOhm } from "./overrides.ts";
 import type { Solution, SolveOptions, SolveStatus } from "./solution.ts";
 import { fitted, readSolution, solveAsSet } from "./solveNetwork.ts";
 
@@ -92,15 +92,23 @@ export function settleInPlace(
   let iterationCount = 0;
   for (;;) {
     setContacts(compiled, relays, pulled);
-    const status = solveAsSet(compiled, options);
-    iterationCount += status.iterationCount;
+    const solved = solveAsSet(compiled, options);
+    iterationCount += solved.iterationCount;
     met.push(pulled);
-    const end = { ...status, iterationCount, pulled, roundCount: met.length };
     const next = nextPositions(compiled, relays, pulled);
-    if (same(next, pulled)) return { ...end, settled: true, buzzing: [] };
-    const since = met.findIndex((earlier) => same(earlier, next));
-    if (since >= 0) return { ...end, settled: false, buzzing: movers(relays, met.slice(since)) };
-    if (!status.converged || met.length >= most) return { ...end, settled: false, buzzing: [] };
+    const settled = next === pulled;
+    const since = settled ? -1 : met.findIndex((earlier) => same(earlier, next));
+    if (settled || since >= 0 || !solved.converged || met.length >= most) {
+      return {
+        converged: solved.converged,
+        kclResidualA: solved.kclResidualA,
+        iterationCount,
+        pulled,
+        settled,
+        buzzing: since >= 0 ? movers(relays, met.slice(since)) : [],
+        roundCount: met.length,
+      };
+    }
     pulled = next;
   }
 }
@@ -110,18 +118,20 @@ function setContacts(
   relays: readonly RelayRule[],
   pulled: readonly boolean[],
 ): void {
-  relays.forEach((relay, k) => {
-    const closed = { kind: "ohm", ohm: relay.closedOhm } as const;
-    const open = { kind: "ohm", ohm: relay.openOhm } as const;
-    for (const branch of relay.closedWhenPulled) {
-      overrideLaw(compiled, branch, pulled[k] ? closed : open);
+  for (let k = 0; k < relays.length; k++) {
+    const { closedWhenPulled, closedWhenReleased, closedOhm, openOhm } = relays[k]!;
+    const whenPulledOhm = pulled[k] ? closedOhm : openOhm;
+    const whenReleasedOhm = pulled[k] ? openOhm : closedOhm;
+    for (let j = 0; j < closedWhenPulled.length; j++) {
+      overrideOhm(compiled, closedWhenPulled[j]!, whenPulledOhm);
     }
-    for (const branch of relay.closedWhenReleased) {
-      overrideLaw(compiled, branch, pulled[k] ? open : closed);
+    for (let j = 0; j < closedWhenReleased.length; j++) {
+      overrideOhm(compiled, closedWhenReleased[j]!, whenReleasedOhm);
     }
-  });
+  }
 }
 
+/** Where the coils send the relays; `pulled` itself when none moves. */
 function nextPositions(
   compiled: CompiledNetwork,
   relays: readonly RelayRule[],
@@ -129,11 +139,16 @@ function nextPositions(
 ): readonly boolean[] {
   const { positionOfNode } = compiled.pattern;
   const { positionV } = compiled.work;
-  return relays.map(({ coilA, coilB, pullInV, dropOutV }, k) => {
+  let next: boolean[] | null = null;
+  for (let k = 0; k < relays.length; k++) {
+    const { coilA, coilB, pullInV, dropOutV } = relays[k]!;
     const v = Math.abs(positionV[positionOfNode[coilA]!]! - positionV[positionOfNode[coilB]!]!);
-    if (v >= pullInV) return true;
-    return v <= dropOutV ? false : pulled[k]!;
-  });
+    const goes = v >= pullInV || (v > dropOutV && pulled[k]!);
+    if (goes === pulled[k]) continue;
+    next ??= [...pulled];
+    next[k] = goes;
+  }
+  return next ?? pulled;
 }
 
 function same(one: readonly boolean[], other: readonly boolean[]): boolean {

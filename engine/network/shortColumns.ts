@@ -49,6 +49,8 @@ export function shortColumns(
     }
   }
   accumulate(compiled, made, 0, firstLate, made.earlyMatrixOhm, made.earlyV);
+  work.oneShort[0] = made.earlyMatrixOhm[0] ?? 0;
+  work.oneShort[1] = made.earlyV[0] ?? 0;
   return made;
 }
 
