@@ -27,6 +27,7 @@ const rows = [
   { id: "round-up", meaning: "cut length rounded up to", value: 10, unit: "mm", source: from["own-rule"], place: "cut allowances", confidence: "own", note: null },
   { id: "waste", meaning: "added to the length bought", value: 5, unit: "%", source: from["common-practice"], place: "buying list", confidence: "common practice", note: null },
   { id: "trim", meaning: "first loom of its kind: left over at each end, cut back on the machine", value: 150, unit: "mm", source: from["loom-mock-up-article"], place: "mock-up", confidence: "seen", note: "at least 6 in" },
+  { id: "terminal-spares", meaning: "terminals bought beyond those counted, one at least", value: 10, unit: "%", source: from["common-practice"], place: "buying list", confidence: "common practice", note: null },
 ] as const satisfies readonly CutAllowancesRow[];
 
 export const cutAllowances: readonly CutAllowancesRow[] = rows;

@@ -59,6 +59,7 @@ const rows = [
   { id: "30-lithium-most", test: "charging volts, lithium", value: 14.6, unit: "V", sense: "most", source: from["lithium-notes"], place: "test sequence", confidence: "secondary" },
   { id: "31-wiggle", test: "every branch moved, bars lock to lock: no flicker", value: null, unit: null, sense: "check", source: from["common-practice"], place: "test sequence", confidence: "common practice" },
   { id: "32-functions", test: "every lamp, horn, brake switch, kill, start", value: null, unit: null, sense: "check", source: from["common-practice"], place: "test sequence", confidence: "common practice" },
+  { id: "33-current-band", test: "battery current of a state against calculation, either way", value: 0.15, unit: "ratio", sense: "most", source: from["own-rule"], place: "test sequence", confidence: "own" },
 ] as const satisfies readonly TestsRow[];
 
 export const tests: readonly TestsRow[] = rows;
