@@ -38,13 +38,13 @@ describe("against a mixed-integer solver", () => {
   const TOLERANCE_RATIO = 2e-6;
   const shapes = [
     { seed: 11, loadCount: 24, feedCount: 12, returnCount: 0 },
-    { seed: 12, loadCount: 40, feedCount: 20, returnCount: 0 },
-    { seed: 13, loadCount: 60, feedCount: 25, returnCount: 0 },
+    { seed: 12, loadCount: 32, feedCount: 16, returnCount: 0 },
+    { seed: 13, loadCount: 40, feedCount: 14, returnCount: 0 },
     { seed: 14, loadCount: 16, feedCount: 8, returnCount: 2 },
     { seed: 15, loadCount: 20, feedCount: 10, returnCount: 4 },
-    { seed: 16, loadCount: 24, feedCount: 12, returnCount: 6 },
-    { seed: 17, loadCount: 20, feedCount: 16, returnCount: 10 },
-    { seed: 18, loadCount: 32, feedCount: 10, returnCount: 3 },
+    { seed: 16, loadCount: 18, feedCount: 10, returnCount: 6 },
+    { seed: 17, loadCount: 14, feedCount: 10, returnCount: 8 },
+    { seed: 18, loadCount: 24, feedCount: 8, returnCount: 3 },
   ];
 
   test.each(shapes)(

@@ -1,4 +1,4 @@
-import { type Front, lessened } from "./front.ts";
+import { budgetFront, type Front, lessened } from "./front.ts";
 import { laminarBest, type Nest } from "./laminarBest.ts";
 import type { WireGroup } from "./wireGroups.ts";
 
@@ -39,42 +39,59 @@ export interface Copied {
  * Lower bound with every crossing group copied once a budget, the copies free to differ: the rest then nests.
  * A copy is known among the picks by `groups.length` + its number in order.
  *
- * @returns null where even so no choice meets the budgets.
+ * @param most  bounds above it are of no interest.
+ * @returns null where no choice, even so, meets the budgets and costs no more than `most`.
  */
 export function copiedBest(
   crossed: Crossed,
   ranges: readonly SizeRange[],
   shares: CostShares,
+  most: number,
 ): Copied | null {
   const { groups, crossing, nest, budgetsV } = crossed;
-  const leaves = new Map<number, Front>(
-    [...budgetsV].map(([budget, slackV]) => [budget, [{ slackV, cost: 0, picks: null }]]),
-  );
-  let pick = groups.length;
-  for (const [c, g] of crossing.entries()) {
-    const { budgets, options } = groups[g]!;
-    const allowed = options.slice(ranges[c]!.low, ranges[c]!.high + 1);
-    for (const [j, budget] of budgets.entries()) {
+  const copies = crossing.flatMap((g, c) => {
+    const allowed = groups[g]!.options.slice(ranges[c]!.low, ranges[c]!.high + 1);
+    return groups[g]!.budgets.map((budget, j) => {
       const share = shares[c]![j]!;
-      const sizes = allowed.map(({ option, dropV }) => ({ option, dropV, cost: share[option]! }));
-      leaves.set(budget, lessened(leaves.get(budget)!, pick++, sizes));
-    }
+      const least = Math.min(...allowed.map(({ option }) => share[option]!));
+      const sizes = allowed.map(({ option, dropV }) => ({
+        option,
+        dropV,
+        cost: share[option]! - least,
+      }));
+      return { budget, least, sizes };
+    });
+  });
+  const copiesLeast = copies.reduce((sum, { least }) => sum + least, 0);
+  const mostOver = most - copiesLeast - nestLeast(crossed);
+  const leaves = new Map<number, Front>(
+    [...budgetsV].map(([budget, slackV]) => [budget, budgetFront(slackV)]),
+  );
+  for (const [pick, { budget, sizes }] of copies.entries()) {
+    leaves.set(budget, lessened(leaves.get(budget)!, groups.length + pick, sizes, mostOver));
   }
-  const best = laminarBest(groups, nest, leaves);
+  const best = laminarBest(groups, nest, leaves, mostOver);
   if (best === null) return null;
-  pick = groups.length;
+  let pick = groups.length;
   const chosen = crossing.map((g) => groups[g]!.budgets.map(() => best.picks.get(pick++)!));
-  return { bound: best.cost, chosen };
+  return { bound: best.cost + copiesLeast, chosen };
 }
+
+/** What the nest costs in its cheapest sizes. */
+const nestLeast = ({ groups, nest }: Crossed): number =>
+  nest.order.reduce((sum, g) => sum + groups[g]!.options[0]!.cost, 0);
 
 /**
  * A whole choice from what the copies chose: of each crossing group the thickest any copy took, which suits them all,
  * and the nested rest the cheapest for that.
+ *
+ * @returns null where it costs more than `most`.
  */
 export function agreedBest(
   crossed: Crossed,
   chosen: readonly (readonly number[])[],
-): { readonly cost: number; readonly picks: ReadonlyMap<number, number> } {
+  most: number,
+): { readonly cost: number; readonly picks: ReadonlyMap<number, number> } | null {
   const { groups, crossing, nest, budgetsV } = crossed;
   const left = new Map(budgetsV);
   const agreed = crossing.map((g, c) => [g, Math.max(...chosen[c]!)] as const);
@@ -85,10 +102,10 @@ export function agreedBest(
     for (const i of budgets) left.set(i, left.get(i)! - options[size]!.dropV);
   }
   const leaves = new Map<number, Front>(
-    [...left].map(([budget, slackV]) => [budget, [{ slackV, cost: 0, picks: null }]]),
+    [...left].map(([budget, slackV]) => [budget, budgetFront(slackV)]),
   );
-  const rest = laminarBest(groups, nest, leaves);
-  if (rest === null) throw new Error("sizing: the thickest of the copies did not suit them all");
+  const rest = laminarBest(groups, nest, leaves, most - cost - nestLeast(crossed));
+  if (rest === null) return null;
   return { cost: cost + rest.cost, picks: new Map([...rest.picks, ...agreed]) };
 }
 

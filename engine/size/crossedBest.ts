@@ -8,6 +8,7 @@ import {
   movedShares,
   type SizeRange,
 } from "./copiedBound.ts";
+import { greedyBest } from "./greedyBest.ts";
 
 export interface CrossedBest {
   readonly cost: number;
@@ -36,7 +37,7 @@ const PATIENCE_COUNT = 4;
  *                      its bound.
  */
 export function crossedBest(crossed: Crossed, maxStepCount: number): CrossedBest {
-  const search: Search = { crossed, maxStepCount, stepCount: 0, best: null };
+  const search: Search = { crossed, maxStepCount, stepCount: 0, best: firstBest(crossed) };
   const ranges = crossed.crossing.map((g) => ({
     low: 0,
     high: crossed.groups[g]!.options.length - 1,
@@ -70,16 +71,25 @@ interface Search {
   readonly crossed: Crossed;
   readonly maxStepCount: number;
   stepCount: number;
-  best: { readonly cost: number; readonly picks: ReadonlyMap<number, number> } | null;
+  best: Whole;
+}
+
+interface Whole {
+  readonly cost: number;
+  readonly picks: ReadonlyMap<number, number>;
+}
+
+function firstBest({ groups, nest, crossing, budgetsV }: Crossed): Whole {
+  const picks = greedyBest(groups, [...nest.order, ...crossing], budgetsV);
+  const cost = [...picks].reduce((sum, [g, size]) => sum + groups[g]!.options[size]!.cost, 0);
+  return { cost, picks };
 }
 
 const isBeaten = ({ best }: Search, bound: number): boolean =>
-  bound === Number.POSITIVE_INFINITY ||
-  (best !== null && bound >= best.cost - GAP_RATIO * Math.abs(best.cost));
+  bound >= best.cost - GAP_RATIO * Math.abs(best.cost);
 
 function finish(search: Search, bound: number): CrossedBest {
   const { best, stepCount } = search;
-  if (best === null) throw new Error("sizing: budgets that can be met were not");
   const exact = isBeaten(search, bound);
   return { ...best, exact, lowerBound: exact ? best.cost : bound, stepCount };
 }
@@ -92,7 +102,8 @@ function bounded(search: Search, node: Node, roundCount: number): Node {
   let idleCount = 0;
   for (let round = 0; round < roundCount; round++) {
     search.stepCount++;
-    const copied = copiedBest(search.crossed, node.ranges, shares);
+    const most = search.best.cost * (1 + GAP_RATIO);
+    const copied = copiedBest(search.crossed, node.ranges, shares, most);
     if (copied === null) return { ...node, bound: Number.POSITIVE_INFINITY };
     const isBetter = copied.bound > top.bound || top.chosen === undefined;
     if (isBetter) {
@@ -103,8 +114,8 @@ function bounded(search: Search, node: Node, roundCount: number): Node {
       easing /= 2;
       idleCount = 0;
     }
-    const agreed = agreedBest(search.crossed, copied.chosen);
-    if (search.best === null || agreed.cost < search.best.cost) search.best = agreed;
+    const agreed = agreedBest(search.crossed, copied.chosen, most);
+    if (agreed !== null && agreed.cost < search.best.cost) search.best = agreed;
     if (copiesAgree(copied.chosen) || isBeaten(search, top.bound)) break;
     if (search.stepCount >= search.maxStepCount) break;
     const gap = Math.max(search.best.cost - copied.bound, GAP_RATIO * search.best.cost);

@@ -1,4 +1,4 @@
-import { type Front, joined, lessened, picked } from "./front.ts";
+import { type Front, type GroupSize, joined, lessened, picked } from "./front.ts";
 import { BUDGET_ROUNDING_V } from "./sizeProblem.ts";
 import type { WireGroup } from "./wireGroups.ts";
 
@@ -56,38 +56,50 @@ export interface LaminarBest {
 /**
  * Cheapest sizes of nested groups, exactly: from the twigs inward each group keeps, for every slack it could leave
  * upstream, the least cost. A group's option takes its drop from the slack and adds its cost; branches that meet leave
- * the least of their slacks and cost their sum.
+ * the least of their slacks and cost their sum. Costs are counted above each group's cheapest size, so that no part may
+ * cost more than the whole.
  *
- * @param leaves  what each budget still allows, as a front; a budget in no group of the nest counts by itself.
- * @returns null where no choice meets them.
+ * @param leaves    what each budget still allows, as a front; a budget in no group of the nest counts by itself.
+ * @param mostOver  costs above the cheapest sizes that are of no interest.
+ * @returns null where no choice within `mostOver` meets the budgets.
  */
 export function laminarBest(
   groups: readonly WireGroup[],
   nest: Nest,
   leaves: ReadonlyMap<number, Front>,
+  mostOver: number,
 ): LaminarBest | null {
   const fronts: Front[] = [];
   const free = new Set(leaves.keys());
+  let cost = 0;
   for (const [place, g] of nest.order.entries()) {
     const own = nest.ownBudgets[place]!.map((budget) => leaves.get(budget)!);
-    const met = [...nest.inside[place]!.map((child) => fronts[child]!), ...own].reduce(joined);
+    const met = [...nest.inside[place]!.map((child) => fronts[child]!), ...own].reduce((a, b) =>
+      joined(a, b, mostOver),
+    );
     const { budgets, options } = groups[g]!;
     for (const budget of budgets) free.delete(budget);
-    const front = lessened(met, g, options);
+    const front = lessened(met, g, overCheapest(options), mostOver);
     if (front.length === 0) return null;
+    cost += options[0]!.cost;
     fronts.push(front);
   }
   const ends = [
     ...nest.roots.map((root) => fronts[root]!),
     ...[...free].map((i) => leaves.get(i)!),
   ];
-  let cost = 0;
   const picks = new Map<number, number>();
   for (const end of ends) {
     const cheapest = end.find(({ slackV }) => slackV >= -BUDGET_ROUNDING_V);
     if (cheapest === undefined) return null;
     cost += cheapest.cost;
-    for (const [group, option] of picked(cheapest.picks)) picks.set(group, option);
+    for (const [group, option] of picked(cheapest)) picks.set(group, option);
   }
   return { cost, picks };
+}
+
+/** Sizes of a group, their costs above the cheapest. */
+function overCheapest(options: readonly GroupSize[]): readonly GroupSize[] {
+  const least = options[0]!.cost;
+  return options.map(({ option, cost, dropV }) => ({ option, cost: cost - least, dropV }));
 }
