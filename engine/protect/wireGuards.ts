@@ -44,10 +44,13 @@ type NodeCut = Pick<BlockCut, "totalA" | "fuses" | "positions" | "pathCount">;
 export function wireGuards(job: Job, network: JobNetwork, conductors: Conductors): Protection {
   const graph = feedGraph(job, network, conductors);
   const sources = feedSources(job);
+  const fromEarth = blockCutTree(graph, 0);
+  // The earthed end of a winding feeds nothing: it is where the current comes home.
+  const earthed = (node: number): boolean => node === 0 || fromEarth.blockAboveNode[node] !== -1;
   const nodeOf = (name: string): number => network.nodes.indexOf.get(name) ?? -1;
   const reaches = sources
     .map((source) => ({ source, root: nodeOf(source.pin) }))
-    .filter(({ root }) => root >= 0)
+    .filter(({ source, root }) => root >= 0 && !(source.kind === "generator" && earthed(root)))
     .map(({ source, root }) => reach(job, graph, source, root));
   const guards = new Map<string, Guard[]>();
   for (const edge of graph.edges) {
