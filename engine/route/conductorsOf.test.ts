@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { wires as makes } from "../tables/index.ts";
 import { conductorsOf, UNSIZED_MAKE } from "./conductorsOf.ts";
-import { emptyJob, lampAt, run, wire } from "./loomForTests.ts";
+import { emptyJob, lampAt, run, wire } from "./loom.fixture.ts";
 import { makeFields } from "./makeFields.ts";
 import { routeJob } from "./routeJob.ts";
 

@@ -4,7 +4,7 @@ import type { Job } from "../job/index.ts";
 import { conductorsOf } from "./conductorsOf.ts";
 import { allowance, allowancesOf, cutLength, cutLengthsOf } from "./cutLength.ts";
 import { cutTotals } from "./cutTotals.ts";
-import { emptyJob, lampAt, run, wire } from "./loomForTests.ts";
+import { emptyJob, lampAt, run, wire } from "./loom.fixture.ts";
 import { routeJob } from "./routeJob.ts";
 
 const blue = { main: "blue" };

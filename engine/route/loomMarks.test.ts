@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Job } from "../job/index.ts";
 import { conductorsOf } from "./conductorsOf.ts";
 import { doubtfulLengths } from "./doubtfulLengths.ts";
-import { emptyJob, lampAt, run, wire } from "./loomForTests.ts";
+import { emptyJob, lampAt, run, wire } from "./loom.fixture.ts";
 import { jointMarks } from "./loomMarks.ts";
 import { routeJob } from "./routeJob.ts";
 

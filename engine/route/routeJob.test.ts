@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Job } from "../job/index.ts";
 import { figure } from "../tables/index.ts";
-import { emptyJob, lampAt, run, wire } from "./loomForTests.ts";
+import { emptyJob, lampAt, run, wire } from "./loom.fixture.ts";
 import { routeJob } from "./routeJob.ts";
 
 const stations = ["A", "B", "C", "D"].map((id) => ({ id, name: id }));

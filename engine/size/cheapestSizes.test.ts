@@ -3,7 +3,7 @@ import highsLoader from "highs";
 import { describe, expect, test } from "vitest";
 import { cheapestSizes } from "./cheapestSizes.ts";
 import type { SizeOption, SizeProblem } from "./sizeProblem.ts";
-import { twoTrees } from "./twoTreesForTests.ts";
+import { twoTrees } from "./twoTrees.fixture.ts";
 
 /** The same problem as a mixed-integer programme in LP text: one 0/1 variable a wire and size. */
 function asProgramme({ wires, budgets }: SizeProblem, unmet: readonly string[]): string {

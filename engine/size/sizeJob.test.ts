@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import type { Job } from "../job/index.ts";
 import { makeFields, routeJob } from "../route/index.ts";
-import { emptyJob, lampAt, run, wire } from "../route/loomForTests.ts";
+import { emptyJob, lampAt, run, wire } from "../route/loom.fixture.ts";
 import { sizeJob } from "./sizeJob.ts";
 
 /** A reference machine with every size somebody stated taken away. */

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { Job } from "../../engine/job/index.ts";
 import { routeJob } from "../../engine/route/index.ts";
 import { cheapestSizes, sizeJob } from "../../engine/size/index.ts";
-import { twoTrees } from "../../engine/size/twoTreesForTests.ts";
+import { twoTrees } from "../../engine/size/twoTrees.fixture.ts";
 import { ROOT } from "../sourceFiles.ts";
 
 interface Figure {
