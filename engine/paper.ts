@@ -1,2 +1,115 @@
 /** Second front door, for whoever makes PDF files: it loads the PDF library, which verdicts do not need. */
+import { sha256 } from "@noble/hashes/sha2.js";
+import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
+import { documentToPdf } from "./drawing/documentToPdf.ts";
+import {
+  csvText,
+  type DrawingDocument,
+  framedDocument,
+  type PaperFonts,
+  type PaperSize,
+  sceneToSvg,
+} from "./drawing/index.ts";
+import type { CheckedJob } from "./judge/index.ts";
+import { type PackPaper, packPapers, paperInput } from "./papers/index.ts";
+
 export { documentToPdf, type PdfOptions } from "./drawing/documentToPdf.ts";
+export { PAPER_FONT_FILES, type PaperFonts, type PaperSize } from "./drawing/index.ts";
+
+/** What a pack is made for and with. */
+export interface PackOptions {
+  /** Of the job as it stands in its file: `fingerprint`. */
+  readonly fingerprint: string;
+  readonly paper: PaperSize;
+  /** Bytes of every face in `PAPER_FONT_FILES`. */
+  readonly fonts: PaperFonts;
+  /** Told before each paper is written. */
+  readonly onPaper?: ((title: string, index: number, count: number) => void) | undefined;
+}
+
+/** One file of a pack as `pack.json` lists it. */
+export interface PackFile {
+  readonly name: string;
+  readonly kind: "pdf" | "csv" | "svg";
+  readonly title: string;
+  /** Sheets of a PDF; null for what has none. */
+  readonly pages: number | null;
+  readonly sha256: string;
+}
+
+/** `pack.json`: what is in the folder and what it was made from. */
+export interface PackList {
+  readonly copperwrightPack: 1;
+  readonly job: {
+    readonly id: string;
+    readonly name: string;
+    readonly revision: number;
+    readonly date: string;
+    readonly fingerprint: string;
+  };
+  readonly paper: PaperSize;
+  readonly verdict: string;
+  readonly lengthsComplete: boolean;
+  readonly files: readonly PackFile[];
+}
+
+export const PACK_LIST_NAME = "pack.json";
+
+/**
+ * Everything needed to build and test the loom: file name → bytes, `pack.json` included. Nothing in it comes from a clock or a disk: the same job, paper
+ * and fonts give the same bytes.
+ *
+ * @throws  where a font cannot be read
+ */
+export async function packFiles(
+  { design, result }: CheckedJob,
+  options: PackOptions,
+): Promise<ReadonlyMap<string, Uint8Array>> {
+  const { fingerprint, paper, fonts, onPaper } = options;
+  const input = paperInput(design, result, { fingerprint, paper });
+  const papers = packPapers(input);
+  const files = new Map<string, Uint8Array>();
+  const list: PackFile[] = [];
+  const add = (name: string, entry: Omit<PackFile, "name" | "sha256">, bytes: Uint8Array): void => {
+    files.set(name, bytes);
+    list.push({ name, ...entry, sha256: bytesToHex(sha256(bytes)) });
+  };
+  for (const [i, one] of papers.entries()) {
+    onPaper?.(one.title, i, papers.length);
+    const document = framedDocument(input.info, one.title, one.sheets);
+    const pages = one.sheets.length;
+    add(
+      `${one.name}.pdf`,
+      { kind: "pdf", title: one.title, pages },
+      await documentToPdf(document, fonts),
+    );
+    for (const [name, text] of textsOf(one, document)) {
+      const kind = name.endsWith(".csv") ? "csv" : "svg";
+      add(name, { kind, title: one.title, pages: null }, utf8ToBytes(text));
+    }
+  }
+  const { job } = input;
+  const packList: PackList = {
+    copperwrightPack: 1,
+    job: { id: job.id, name: job.name, revision: job.revision, date: job.date, fingerprint },
+    paper,
+    verdict: result.verdict,
+    lengthsComplete: result.lengthsComplete,
+    files: list,
+  };
+  files.set(PACK_LIST_NAME, utf8ToBytes(`${JSON.stringify(packList, null, 1)}\n`));
+  return files;
+}
+
+/** The same paper as a list for a spreadsheet, and as a drawing a sheet. */
+function textsOf(
+  { name, rows, drawings }: PackPaper,
+  document: DrawingDocument,
+): readonly (readonly [name: string, text: string])[] {
+  return [
+    ...(rows === null ? [] : [[`${name}.csv`, csvText(rows)] as const]),
+    ...(drawings ?? []).map(
+      (drawing, i) => [`${drawing}.svg`, sceneToSvg(document.pages[i]!)] as const,
+    ),
+  ];
+}

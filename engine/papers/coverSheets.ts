@@ -1,0 +1,170 @@
+import {
+  type AreaMm,
+  type Block,
+  bulletBlocks,
+  headingBlock,
+  keyValueBlocks,
+  paragraphBlocks,
+  type Sheet,
+  TEXT_STYLE,
+  tableBlocks,
+} from "../drawing/index.ts";
+import { printNumber } from "../units/index.ts";
+import type { PaperInput } from "./paperInput.ts";
+import { blockSheets } from "./sheets.ts";
+
+const MEANINGS = {
+  fit: "Fit to build. Nothing was found that has to be put right.",
+  mend: "Put the findings marked mend right before the loom is used.",
+  stop: "Do not connect the battery. At least one finding can start a fire, destroy a part or hide a fault.",
+  "not-proven":
+    "A safety question rests on a figure nobody has confirmed. Confirm it before the loom is used.",
+} as const;
+
+/** One paper of the folder. */
+export interface ContentsLine {
+  readonly file: string;
+  readonly title: string;
+  readonly sheetCount: number;
+}
+
+/** The cover: verdict, what it rests on, what somebody answered for, what is in the folder, and the cautions. */
+export function coverSheets(
+  input: PaperInput,
+  contents: readonly ContentsLine[],
+): readonly Sheet[] {
+  return blockSheets(
+    input,
+    {
+      documentName: "cover",
+      orientation: "portrait",
+      head: { title: input.job.name, lead: MEANINGS[input.check.verdict] },
+    },
+    (content) => coverBlocks(input, contents, content),
+  );
+}
+
+function coverBlocks(
+  input: PaperInput,
+  contents: readonly ContentsLine[],
+  content: AreaMm,
+): readonly Block[] {
+  const { widthMm } = content;
+  return [
+    ...factBlocks(input, widthMm),
+    ...withheldBlocks(input, widthMm),
+    ...findingBlocks(input, content),
+    ...acceptedBlocks(input, widthMm),
+    ...headingBlock("In this folder", widthMm, 2),
+    ...keyValueBlocks(
+      contents.map(({ file, title, sheetCount }) => [
+        file,
+        `${title}, ${sheetCount} ${sheetCount === 1 ? "sheet" : "sheets"}`,
+      ]),
+      widthMm,
+    ),
+    ...headingBlock("Before you begin", widthMm, 2),
+    ...bulletBlocks(CAUTIONS, widthMm),
+  ];
+}
+
+/** Printed on every cover. Common practice of the trade and of battery makers' leaflets. */
+const CAUTIONS = [
+  "Electrical fire: never power a new loom from a charged battery without a current limit. First power is through a lamp in series with the battery lead.",
+  "Take the lead off the EARTHED battery post first and put it back last. On this machine look which post that is; it may be the positive one.",
+  "A battery gives off hydrogen while it is charged: no spark, no flame, eye protection, rings and watch off. Lithium batteries take a lithium charger only.",
+  "Brakes and lights can fail through a wiring fault. Try every lamp, the brake lamp from both levers and the engine stop before the machine is ridden.",
+  "Local rules on lamps, signals and who may do the work come before anything written here.",
+];
+
+function withheldBlocks({ check }: PaperInput, widthMm: number): readonly Block[] {
+  return check.withheld === null || check.withheld === undefined
+    ? []
+    : paragraphBlocks(`Not judged: ${check.withheld}.`, widthMm, TEXT_STYLE.strong);
+}
+
+function factBlocks(
+  { job, fingerprint, check, design }: PaperInput,
+  widthMm: number,
+): readonly Block[] {
+  const wires = job.wires.filter((wire) => wire.status !== "remove");
+  const lengthM =
+    wires.reduce((sum, wire) => sum + (design.conductors.get(wire.id)?.lengthMm ?? 0), 0) / 1000;
+  const estimated = check.wires.filter((row) => row.lengthBasis === "estimated").length;
+  const supply = `${job.supply.nominalV} V, ${job.supply.earthPolarity} earth: the live pole is the ${job.supply.earthPolarity === "positive" ? "negative" : "positive"} post`;
+  return keyValueBlocks(
+    [
+      [
+        "Machine",
+        `${job.machine.maker} ${job.machine.model}${job.machine.year ? `, ${job.machine.year}` : ""}`,
+      ],
+      ["Supply", supply],
+      [
+        "Loom",
+        `${wires.length} wires, ${job.joints.length} joints, ${job.connectors.length} connectors, ${check.fuses.length} fuses; ${printNumber(lengthM, 1)} m of path${check.lengthsComplete ? "" : ", some lengths not measured"}`,
+      ],
+      [
+        "Lengths",
+        estimated === 0
+          ? "all measured or stated"
+          : `${estimated} wires rest on estimated lengths: measure before cutting for good`,
+      ],
+      [
+        "Checked",
+        `${printNumber(check.statesSolved, 0)} switch positions solved as a network; sizes and fuses ${check.settled ? `settled in ${check.passes} passes` : "did not settle"}`,
+      ],
+      ["Job", `${job.id}, revision ${job.revision}, ${job.date}`],
+      ["Fingerprint", fingerprint.replace(/(.{8})/g, "$1 ").trim()],
+    ],
+    widthMm,
+  );
+}
+
+function findingBlocks({ check }: PaperInput, { widthMm, heightMm }: AreaMm): readonly Block[] {
+  if (check.findings.length === 0) return [];
+  const order = ["stop", "not-proven", "mend", "advise"];
+  const rows = [...check.findings]
+    .sort((left, right) => order.indexOf(left.severity) - order.indexOf(right.severity))
+    .map((finding) => ({
+      id: finding.subject.id,
+      cells: {
+        severity: { kind: "severity" as const, severity: finding.severity },
+        subject: { kind: "text" as const, text: finding.subject.id, weight: 600 as const },
+        message: finding.message,
+      },
+    }));
+  return [
+    ...headingBlock("Findings", widthMm, 2),
+    ...tableBlocks(
+      {
+        columns: [
+          { key: "severity", heading: "", width: { kind: "natural", maxMm: 30 } },
+          { key: "subject", heading: "Where", width: { kind: "natural", maxMm: 34 } },
+          { key: "message", heading: "What", width: { kind: "share", share: 1, minMm: 60 } },
+        ],
+        groups: [{ heading: null, rows }],
+      },
+      widthMm,
+      heightMm,
+    ),
+  ];
+}
+
+function acceptedBlocks({ job }: PaperInput, widthMm: number): readonly Block[] {
+  const accepted = job.decisions.accepted ?? [];
+  if (accepted.length === 0)
+    return paragraphBlocks(
+      "Nobody has accepted a finding: nothing is hidden behind a signature.",
+      widthMm,
+    );
+  return [
+    ...headingBlock("Accepted by somebody", widthMm, 2),
+    ...keyValueBlocks(
+      accepted.map((one) => [
+        `${one.code}, ${one.subject}`,
+        `${one.reason} (${one.by}, ${one.date})`,
+      ]),
+      widthMm,
+    ),
+  ];
+}

@@ -1,0 +1,49 @@
+import { blockDiagramPaper } from "./block/blockDiagramPaper.ts";
+import { circuitPaper } from "./circuit/circuitPaper.ts";
+import { connectorPaper } from "./connectorPaper.ts";
+import { coverSheets } from "./coverSheets.ts";
+import { cutListRows, cutListSheets } from "./cutListSheets.ts";
+import { findingSheets } from "./findingSheets.ts";
+import { fuseRows, fuseSheets } from "./fuseSheets.ts";
+import { jointRows, jointSheets } from "./jointSheets.ts";
+import type { PackPaper } from "./packPaper.ts";
+import type { PaperInput } from "./paperInput.ts";
+import { shoppingCsvRows, shoppingSheets } from "./shoppingSheets.ts";
+import { terminalRows, terminalSheets } from "./terminalSheets.ts";
+import { testPaper } from "./test/testPaper.ts";
+import { wireListRows, wireListSheets } from "./wireListSheets.ts";
+
+/** Every paper of the pack in reading order. A paper with nothing on it (no joints, no connectors) is left out. */
+export function packPapers(input: PaperInput): readonly PackPaper[] {
+  const papers = [
+    blockDiagramPaper(input, "01-block-diagram"),
+    listed("02-fuse-schedule", "Fuse schedule", fuseSheets(input), fuseRows(input)),
+    circuitPaper(input, "03-circuit-sheets"),
+    listed("04-wire-list", "Wire list", wireListSheets(input), wireListRows(input)),
+    listed("05-cut-list", "Cut list", cutListSheets(input), cutListRows(input)),
+    listed(
+      "06-terminal-schedule",
+      "Terminals and tools",
+      terminalSheets(input),
+      terminalRows(input),
+    ),
+    listed("07-joint-list", "Joint list", jointSheets(input), jointRows(input)),
+    connectorPaper(input, "08-connector-views"),
+    listed("09-shopping-list", "Shopping list", shoppingSheets(input), shoppingCsvRows(input)),
+    testPaper(input, "10-test-sheet"),
+    listed("11-findings", "Findings and their working", findingSheets(input), null),
+  ].filter(({ sheets }) => sheets.length > 0);
+  const contents = papers.map(({ name, title, sheets }) => ({
+    file: `${name}.pdf`,
+    title,
+    sheetCount: sheets.length,
+  }));
+  return [listed("00-cover", "Cover", coverSheets(input, contents), null), ...papers];
+}
+
+const listed = (
+  name: string,
+  title: string,
+  sheets: PackPaper["sheets"],
+  rows: PackPaper["rows"],
+): PackPaper => ({ name, title, sheets, rows, drawings: null });

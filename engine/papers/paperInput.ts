@@ -1,0 +1,72 @@
+import type { PaperSize, SheetInfo } from "../drawing/index.ts";
+import type { Job } from "../job/index.ts";
+import type { CheckResult, Design } from "../judge/index.ts";
+import type { EndFitting } from "../size/index.ts";
+import { endFittings } from "../size/index.ts";
+import { type SolvedState, solvedStates } from "./solvedStates.ts";
+
+/** Everything a sheet may show. Papers compute nothing: they choose, order and word. */
+export interface PaperInput {
+  /** What will be on the machine. */
+  readonly job: Job;
+  readonly fingerprint: string;
+  readonly design: Pick<Design, "routed" | "conductors" | "wiresAt">;
+  readonly check: CheckResult;
+  readonly paper: PaperSize;
+  readonly info: SheetInfo;
+  readonly fittings: readonly EndFitting[];
+  readonly states: readonly SolvedState[];
+}
+
+const NOTES = {
+  fit: "nothing has to be put right",
+  stop: "do not connect the battery",
+  mend: "put right before use",
+  "not-proven": "rests on unconfirmed figures",
+} as const;
+
+/** Everything the sheets of one pack are made from. */
+export function paperInput(
+  design: PaperInput["design"] & { readonly job: Job },
+  check: CheckResult,
+  { fingerprint, paper }: { readonly fingerprint: string; readonly paper: PaperSize },
+): PaperInput {
+  const { job, conductors } = design;
+  return {
+    job,
+    fingerprint,
+    design,
+    check,
+    paper,
+    info: sheetInfoOf(job, check),
+    fittings: endFittings(job, conductors),
+    states: solvedStates(job, conductors),
+  };
+}
+
+/** What every sheet says about the job, from the job and its verdict. */
+function sheetInfoOf(job: Job, check: CheckResult): SheetInfo {
+  const { machine, supply } = job;
+  const year = machine.year === undefined ? "" : `, ${machine.year}`;
+  return {
+    machine: `${machine.maker} ${machine.model}${year}`,
+    jobId: job.id,
+    jobName: job.name,
+    revision: job.revision,
+    date: job.date,
+    nominalV: supply.nominalV,
+    earthPolarity: supply.earthPolarity,
+    verdict: check.verdict === "not-proven" ? "not proven" : check.verdict,
+    verdictNote: verdictNote(check),
+  };
+}
+
+function verdictNote({ verdict, counts }: CheckResult): string {
+  const parts = [
+    counts.stop > 0 ? `${counts.stop} stop` : "",
+    counts.notProven > 0 ? `${counts.notProven} not proven` : "",
+    counts.mend > 0 ? `${counts.mend} to mend` : "",
+    counts.advise > 0 ? `${counts.advise} to know` : "",
+  ].filter((part) => part !== "");
+  return parts.length === 0 ? NOTES[verdict] : parts.join(", ");
+}

@@ -1,0 +1,56 @@
+import { type Job, loadsOfPart, type Part } from "../job/index.ts";
+import { printNumber, printQuantity } from "../units/index.ts";
+
+const amps = (value: number): string => `${printNumber(value, value % 1 === 0 ? 0 : 1)} A`;
+const watts = (value: number): string => `${printNumber(value, value % 1 === 0 ? 0 : 1)} W`;
+
+/** What a part is and where: name, rating as stated, place. `coil`: of a relay, its coil. */
+export function partNote(job: Job, part: Part, of: "whole" | "coil" = "whole"): string {
+  const place = job.stations.find(({ id }) => id === part.station)?.name;
+  const full = of === "coil" && part.kind === "relay" ? coilText(part) : ratingText(part);
+  const rating = part.name.includes(full) ? "" : withoutNamed(full, part.name);
+  return [part.name, rating, place].filter((word) => word !== undefined && word !== "").join(", ");
+}
+
+/** "20 A blade" beside the name "main 20 A" is "blade". */
+const withoutNamed = (rating: string, name: string): string => {
+  const [figure, unit, ...rest] = rating.split(" ");
+  return rest.length > 0 && name.includes(`${figure} ${unit}`) ? rest.join(" ") : rating;
+};
+
+const coilText = (part: Part & { readonly kind: "relay" }): string =>
+  `coil ${printQuantity(part.coil.ohm.value, "ohm")}`;
+
+/** Ratings as written on parts: "45/40 W", "15 A blade". Empty where the part states none. */
+export function ratingText(part: Part): string {
+  switch (part.kind) {
+    case "fuse":
+      return `${amps(part.ratingA)} ${part.type === "unknown" ? "" : part.type}`.trim();
+    case "lamp":
+      return part.filaments
+        .map(({ ratedV, ratedW }) => `${printNumber(ratedV, 0)} V ${watts(ratedW)}`)
+        .filter((text, i, all) => all.indexOf(text) === i)
+        .join(", ");
+    case "battery":
+      return `${part.nominalV} V ${printNumber(part.capacityAh.value, part.capacityAh.value % 1 === 0 ? 0 : 1)} Ah`;
+    case "generator":
+      return part.ratedW === undefined ? "" : watts(part.ratedW);
+    case "regulator":
+      return `set to ${printQuantity(part.setV.value, "V")}`;
+    case "switch":
+      return part.contactRatingA === undefined ? "" : `contacts ${amps(part.contactRatingA.value)}`;
+    case "coil":
+    case "horn":
+    case "heater":
+    case "resistor":
+    case "module": {
+      const loads = loadsOfPart(part);
+      const [first] = loads;
+      return loads.length === 1 && first?.resistanceOhm
+        ? printQuantity(first.resistanceOhm, "ohm")
+        : "";
+    }
+    default:
+      return "";
+  }
+}

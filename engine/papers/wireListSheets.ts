@@ -1,0 +1,148 @@
+import type { CsvValue, Sheet, TableColumn, TableRow } from "../drawing/index.ts";
+import { printQuantity } from "../units/index.ts";
+import { colourCell, colourCode, colourWords, lettersName } from "./colourText.ts";
+import type { PaperInput } from "./paperInput.ts";
+import { pinReader } from "./pinText.ts";
+import { tableSheets } from "./sheets.ts";
+import { lengthText, numberOf, sizeText, type WireRowPair, wiresInOrder } from "./wireRows.ts";
+
+const COLUMNS: readonly TableColumn[] = [
+  { key: "number", heading: "No.", width: { kind: "natural", maxMm: 30 } },
+  { key: "colour", heading: "Colour", width: { kind: "fixed", mm: 40 } },
+  { key: "size", heading: "Size", width: { kind: "natural", maxMm: 26 } },
+  { key: "from", heading: "From", width: { kind: "share", share: 1, minMm: 32 } },
+  { key: "to", heading: "To", width: { kind: "share", share: 1, minMm: 32 } },
+  {
+    key: "cut",
+    heading: "Cut mm",
+    width: { kind: "natural", maxMm: 20 },
+    align: "end",
+    weight: 700,
+  },
+  { key: "amps", heading: "Amps", width: { kind: "natural", maxMm: 24 }, align: "end" },
+  { key: "fuse", heading: "Fuse", width: { kind: "natural", maxMm: 18 } },
+  { key: "done", heading: "cut", width: { kind: "fixed", mm: 9 }, align: "middle" },
+  { key: "a", heading: "from", width: { kind: "fixed", mm: 10 }, align: "middle" },
+  { key: "b", heading: "to", width: { kind: "fixed", mm: 9 }, align: "middle" },
+  { key: "tested", heading: "test", width: { kind: "fixed", mm: 9.5 }, align: "middle" },
+];
+
+/** Every wire: number, colour, size, both ends, cut, circuit, fuse, amps, and the four ticks. */
+export function wireListSheets(input: PaperInput): readonly Sheet[] {
+  const pins = pinReader(input.job);
+  const { letters } = input.job.colours;
+  const rowOf = ({ wire, row }: WireRowPair): TableRow => {
+    const [from, to] = [pins(wire.from), pins(wire.to)];
+    const { area, stranding } = sizeText(row);
+    const fuses = row.feeds.flatMap((feed) => feed.cut);
+    return {
+      id: wire.id,
+      cells: {
+        number: { kind: "wireNumber", text: numberOf(wire) },
+        colour: colourCell(wire.colour, row.areaMm2, letters),
+        size: { kind: "text", text: area, note: stranding },
+        from: { kind: "text", text: from.what, weight: 600, note: from.where },
+        to: { kind: "text", text: to.what, weight: 600, note: to.where },
+        cut: {
+          kind: "text",
+          text: lengthText(row.cutMm?.total ?? null),
+          note: wire.status === "new" ? (row.loom ?? "loose") : wire.status,
+        },
+        amps: {
+          kind: "text",
+          text: printQuantity(row.worstA, "A"),
+          note: `rated ${printQuantity(row.ratingA, "A")}`,
+        },
+        fuse: [...new Set(fuses)].join(" ") || "none",
+        done: { kind: "tick" },
+        a: { kind: "tick" },
+        b: { kind: "tick" },
+        tested: { kind: "tick" },
+      },
+    };
+  };
+  const pairs = wiresInOrder(input);
+  const circuits = new Map(input.job.circuits.map((circuit) => [circuit.id, circuit.name]));
+  const byCircuit = new Map<string, WireRowPair[]>();
+  for (const pair of pairs) {
+    const name = circuits.get(pair.wire.circuit) ?? pair.wire.circuit;
+    byCircuit.set(name, [...(byCircuit.get(name) ?? []), pair]);
+  }
+  return tableSheets(
+    input,
+    {
+      documentName: "wire list",
+      orientation: "landscape",
+      head: {
+        title: "Wire list",
+        lead: `Tick when cut, when each end is on, when tested. Colours in ${lettersName(letters)}. Amps: the most in any position tried.`,
+      },
+    },
+    {
+      columns: COLUMNS,
+      groups: [...byCircuit].map(([heading, list]) => ({
+        heading,
+        headingNote: `${list.length} ${list.length === 1 ? "wire" : "wires"}`,
+        rows: list.map(rowOf),
+      })),
+    },
+  );
+}
+
+const CSV_HEADINGS = [
+  "wire",
+  "number",
+  "circuit",
+  "loom",
+  "status",
+  "colour",
+  "colourCode",
+  "make",
+  "areaMm2",
+  "strandCount",
+  "strandDiameterMm",
+  "from",
+  "fromPlace",
+  "to",
+  "toPlace",
+  "pathMm",
+  "cutMm",
+  "lengthBasis",
+  "worstA",
+  "ratingA",
+  "fuses",
+  "sizedBy",
+] as const;
+
+/** The same wires for a spreadsheet, to be sorted by wire, connector or colour. */
+export function wireListRows(input: PaperInput): readonly (readonly CsvValue[])[] {
+  const pins = pinReader(input.job);
+  const { letters } = input.job.colours;
+  return [
+    CSV_HEADINGS,
+    ...wiresInOrder(input).map(({ wire, row }) => [
+      wire.id,
+      numberOf(wire),
+      wire.circuit,
+      row.loom,
+      wire.status,
+      colourWords(wire.colour),
+      colourCode(wire.colour, letters),
+      row.makeId,
+      row.areaMm2,
+      row.strandCount,
+      row.strandDiameterMm,
+      wire.from,
+      pins(wire.from).where,
+      wire.to,
+      pins(wire.to).where,
+      row.pathMm,
+      row.cutMm?.total ?? null,
+      row.lengthBasis,
+      row.worstA,
+      row.ratingA,
+      [...new Set(row.feeds.flatMap((feed) => feed.cut))].join(" "),
+      row.sizedBy,
+    ]),
+  ];
+}
