@@ -34,6 +34,8 @@ export const REAL_ARRAYS = [
   "halfExponent",
   "chordS",
   "coldS",
+  /** Volts a slot may move while its line still serves in a Newton step (k); 0 where it must be evaluated. */
+  "stillV",
   /** y of each short (16 · (n + 1)), as carried through all columns, and its late part as left by the early ones. */
   "shortColumn",
   "shortLate",
@@ -133,7 +135,15 @@ function realSizes(counts: Counts): Record<RealName, number> {
   };
   const byBranch = { branchA: m, linearS: m, linearEmfV: m };
   const line = { slotV: k, slotAtV: k, slotA: k, slotS: k, lineV: k, lineA: k, lineS: k };
-  const filament = { perRatedV: k, ratedA: k, epsSquared: k, halfExponent: k, chordS: k, coldS: k };
+  const filament = {
+    perRatedV: k,
+    ratedA: k,
+    epsSquared: k,
+    halfExponent: k,
+    chordS: k,
+    coldS: k,
+    stillV: k,
+  };
   return {
     ...{ ...byNode, ...byBranch, ...line, ...filament },
     value: entryCount,

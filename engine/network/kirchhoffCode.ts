@@ -126,7 +126,7 @@ export function measureCode(known: Known, call: Call): WasmFunction {
         forRange(s, int(0), known("slotCount"), [
           set(k, intAt(known("branchOfSlot"), get(s))),
           putReal(known("slotV"), get(s), voltsAcross(known, k)),
-          call("evaluate", get(s)),
+          call("evaluate", get(s), real(0)),
           set(currentA, realAt(known("slotA"), get(s))),
           take,
         ]),
@@ -160,14 +160,19 @@ function keepLargest(largest: Local, value: Local): Code {
   return when(not(atMost(abs(get(value)), get(largest))), set(largest, abs(get(value))));
 }
 
-/** Evaluates every slot at slotV. */
+/** Evaluates every slot at slotV, unless its line still serves. */
 export function evaluateAllCode(known: Known, call: Call): WasmFunction {
   return {
     name: "evaluateAll",
     parameters: [],
     body: (_none, local) => {
       const s = local("i32");
-      return forRange(s, int(0), known("slotCount"), call("evaluate", get(s)));
+      return forRange(
+        s,
+        int(0),
+        known("slotCount"),
+        call("evaluate", get(s), realAt(known("stillV"), get(s))),
+      );
     },
   };
 }

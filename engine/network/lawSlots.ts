@@ -1,6 +1,9 @@
 import type { KernelArrays } from "./kernelMemory.ts";
 import { lawPoint } from "./lawPoint.ts";
-import type { Law } from "./network.ts";
+import type { FilamentLaw, Law } from "./network.ts";
+
+/** Error of a line, A, that a Newton step does not notice; acceptance is measured on the laws themselves all the same. */
+const STILL_A = 1e-12;
 
 /** Laws of the branches that are solved by repetition, and the arrays the loops know them by. */
 export interface LawSlots {
@@ -12,6 +15,7 @@ export interface LawSlots {
 export function loadSlot({ law: laws, arrays }: LawSlots, s: number, law: Law): void {
   laws[s] = law;
   arrays.slotAtV[s] = Number.NaN;
+  arrays.stillV[s] = 0;
   arrays.isFilament[s] = law.kind === "filament" ? 1 : 0;
   if (law.kind !== "filament") return;
   const { ratedV, ratedA, eps, exponent } = law;
@@ -21,6 +25,16 @@ export function loadSlot({ law: laws, arrays }: LawSlots, s: number, law: Law): 
   arrays.halfExponent[s] = (exponent - 1) / 2;
   arrays.chordS[s] = ratedA / ratedV;
   arrays.coldS[s] = (ratedA / ratedV) * eps ** (exponent - 1);
+  if (exponent < 1) arrays.stillV[s] = stillV(law);
+}
+
+/**
+ * A tangent errs by ½·|i″|·Δ². Of a filament below exponent 1, |i″| ≤ 3·(1 − exponent)·(ratedA/ratedV²)·eps^(exponent − 2), so
+ * within this many volts the error stays under STILL_A.
+ */
+function stillV({ ratedV, ratedA, eps, exponent }: FilamentLaw): number {
+  const steepest = 3 * (1 - exponent) * (ratedA / ratedV ** 2) * eps ** (exponent - 2);
+  return Math.sqrt((2 * STILL_A) / steepest);
 }
 
 /** Evaluates slot s at slotV by its law, whatever it is. */

@@ -7,7 +7,6 @@ import {
   type Code,
   copyBytes,
   div,
-  equal,
   forRange,
   get,
   int,
@@ -37,14 +36,14 @@ const AGREEMENT_A = 5e-10;
 export type Call = (name: string, ...values: Code[]) => Code;
 
 /**
- * Current and slope of slot s at slotV, unless it was last evaluated there. Filament: i = ratedA·u·(u² + eps²)^h, u = v/ratedV,
+ * Current and slope of slot s at slotV, unless it was last evaluated within `stillV` of there. Filament: i = ratedA·u·(u² + eps²)^h, u = v/ratedV,
  * h = (exponent − 1)/2, di/dv = (ratedA/ratedV)·(u² + eps²)^h·(1 + 2·h·u²/(u² + eps²)). Other laws are called out.
  */
 export function evaluateCode(known: Known, call: Call): WasmFunction {
   return {
     name: "evaluate",
-    parameters: ["i32"],
-    body: ([s], local) => {
+    parameters: ["i32", "f64"],
+    body: ([s, stillV], local) => {
       const [v, u, square, sum] = [local("f64"), local("f64"), local("f64"), local("f64")];
       const [half, factor] = [local("f64"), local("f64")];
       const of = (name: string): Code => realAt(known(name), get(s!));
@@ -66,7 +65,7 @@ export function evaluateCode(known: Known, call: Call): WasmFunction {
       ];
       return [
         set(v, of("slotV")),
-        when(not(equal(of("slotAtV"), get(v))), [
+        when(not(atMost(abs(sub(of("slotAtV"), get(v))), get(stillV!))), [
           put("slotAtV", get(v)),
           when(intAt(known("isFilament"), get(s!)), filament, call("evaluateOther", get(s!))),
         ]),
@@ -167,14 +166,15 @@ function moveLine(
   const of = (name: string): Code => realAt(known(name), get(s));
   const put = (name: string, value: Code): Code => putReal(known(name), get(s), value);
   const onLine = add(of("lineA"), mul(of("lineS"), sub(get(v), get(before))));
-  const toLaw = [put("lineV", of("slotV")), put("lineA", of("slotA")), put("lineS", of("slotS"))];
+  const onLaw = add(of("slotA"), mul(of("slotS"), sub(get(v), of("slotAtV"))));
+  const toLaw = [put("lineV", of("slotAtV")), put("lineA", of("slotA")), put("lineS", of("slotS"))];
   const toZero = [put("lineV", real(0)), put("lineA", real(0)), put("lineS", of("coldS"))];
   return [
     set(v, voltsAcross(known, k)),
     set(before, of("lineV")),
     put("slotV", get(v)),
-    call("evaluate", get(s)),
-    set(sumA, add(get(sumA), abs(sub(of("slotA"), onLine)))),
+    call("evaluate", get(s), of("stillV")),
+    set(sumA, add(get(sumA), abs(sub(onLaw, onLine)))),
     when(
       intAt(known("isFilament"), get(s)),
       when(less(mul(get(v), get(before)), real(0)), toZero, toLaw),

@@ -4,10 +4,12 @@ import { type ShortColumns, takeShorts } from "./shortColumns.ts";
 /** Where the first step linearises: at the warm volts if given, else the rated chord of a filament and 0 V of anything else. */
 export function startLines(compiled: CompiledNetwork, initialV: ArrayLike<number> | null): void {
   const { pattern, work, kernel } = compiled;
-  const { slotV, slotA, slotS, lineV, lineA, lineS, isFilament, chordS } = work;
+  const { slotV, slotAtV, slotA, slotS, lineV, lineA, lineS, isFilament, chordS } = work;
   const { branchOfSlot, positionA, positionB } = work;
   const { nodeAtPosition } = pattern;
   for (let s = 0; s < branchOfSlot.length; s++) {
+    // Nothing of the solve before may show in this one, not even in the last bit.
+    slotAtV[s] = Number.NaN;
     if (initialV === null) slotV[s] = 0;
     else {
       const k = branchOfSlot[s]!;
@@ -17,7 +19,7 @@ export function startLines(compiled: CompiledNetwork, initialV: ArrayLike<number
   }
   kernel.run.evaluateAll();
   for (let s = 0; s < branchOfSlot.length; s++) {
-    lineV[s] = slotV[s]!;
+    lineV[s] = slotAtV[s]!;
     lineA[s] = slotA[s]!;
     lineS[s] = initialV === null && isFilament[s] === 1 ? chordS[s]! : slotS[s]!;
   }

@@ -40,7 +40,9 @@ export function shortColumns(
     const placeB = base + pattern.positionOfNode[b]!;
     shortColumn[placeA] = shortColumn[placeA]! + 1;
     shortColumn[placeB] = shortColumn[placeB]! - 1;
-    kernel.run.forward(0, firstLate, columnAddress(compiled, k));
+    // Nothing happens before the first of its two nodes.
+    const first = Math.min(placeA, placeB) - base;
+    kernel.run.forward(Math.min(first, firstLate), firstLate, columnAddress(compiled, k));
     made.earlyMatrixOhm[k * shorts.length + k] = ohm;
     if (firstLate !== pattern.splitColumn) continue;
     const lateCount = n + 1 - firstLate;

@@ -248,19 +248,34 @@ function scaleLaw(law: Law, factor: number): Law {
   }
 }
 
+function withExtra(net: Network, shorts: readonly Short[]): Network {
+  const extra = shorts.map(({ a, b, ohm: r }, k): Branch => ({ id: `S${k}`, a, b, law: ohm(r) }));
+  return { ...net, branches: [...net.branches, ...extra] };
+}
+
 describe("overrides, shorts and starts", () => {
+  it("takes more shorts than fit beside the pattern", () => {
+    const { network: net } = feederNetwork(MEASURED_SHAPE);
+    const shorts = Array.from({ length: 20 }, (_, k) => ({
+      a: 3 * k + 2,
+      b: 3 * k + 1,
+      ohm: 0.05 + k,
+    }));
+    const many = solveNetwork(compileNetwork(net), { shorts });
+    const inside = solveNetwork(compileNetwork(withExtra(net, shorts)));
+    expect(many.branchA.length).toBe(net.branches.length);
+    many.nodeV.forEach((v, node) => {
+      expect(v).toBeCloseTo(inside.nodeV[node]!, 9);
+    });
+    expect(many.shortA[7]).toBeCloseTo(inside.branchA[net.branches.length + 7]!, 7);
+  });
+
   it("a short outside the pattern equals the same resistance built in, to 1e-9 V", () => {
     fc.assert(
       fc.property(seeds, (seed) => {
         const { net, options } = randomCase(seed);
         const shorts = options.shorts ?? [];
-        const built: Network = {
-          ...net,
-          branches: [
-            ...net.branches,
-            ...shorts.map(({ a, b, ohm: r }, k): Branch => ({ id: `S${k}`, a, b, law: ohm(r) })),
-          ],
-        };
+        const built = withExtra(net, shorts);
         const beside = solveNetwork(compileNetwork(net), options);
         const inside = solveNetwork(compileNetwork(built), { overrides: options.overrides ?? [] });
         beside.branchA.forEach((iA, k) => {
@@ -292,6 +307,21 @@ describe("overrides, shorts and starts", () => {
     // And nothing stays behind for the next solve.
     const after = solveNetwork(compiled);
     expect([...after.nodeV]).toEqual([...solveNetwork(compileNetwork(net)).nodeV]);
+  });
+
+  it("what was solved before does not show in the last bit of the next answer", () => {
+    const { network: net, contacts } = feederNetwork({ ...MEASURED_SHAPE, diodeCount: 2 });
+    const fresh = compileNetwork(net);
+    const used = compileNetwork(net);
+    const overrides = [{ branchIndex: contacts[4]!, law: ohm(OPEN_OHM) }];
+    for (let k = 0; k < 20; k++) {
+      const before = [{ branchIndex: contacts[k]!, law: ohm(k % 2 === 0 ? OPEN_OHM : 0.5) }];
+      solveNetwork(used, { overrides: before, shorts: [{ a: 5 * k + 1, b: 0, ohm: 0.01 }] });
+      expect([...solveNetwork(used, { overrides }).nodeV]).toEqual([
+        ...solveNetwork(compileNetwork(net), { overrides }).nodeV,
+      ]);
+    }
+    expect([...solveNetwork(used).nodeV]).toEqual([...solveNetwork(fresh).nodeV]);
   });
 
   it("a warm start changes the road, not the answer", () => {
