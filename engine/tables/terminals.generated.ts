@@ -7,6 +7,7 @@ const from = {
   "iec61210-scope": "IEC 61210:2010 scope for the series; range and current remembered",
   "magazine-tool-column": "magazine tool column, 2020",
   "remembered-trade": "remembered, common trade listing; not found in a text",
+  "ring-listing": "ring terminal category listing",
   "terminal-seller-page": "terminal seller's comparison page",
   "ul310-catalogue": "quick-connect terminal catalogue, table based on UL 310; test currents agree with a second terminal maker's page",
 } as const;
@@ -42,6 +43,9 @@ const rows = [
   { id: "sealed-2.8", class: "sealed", size: "2.8 mm blade", wireFromMm2: 0.5, wireToMm2: 2.5, typicalA: 20, typicalASource: from["remembered-trade"], typicalAConfidence: "memory", insulationFromMm: null, insulationToMm: null, tool: "open barrel die with seal grip", source: from["remembered-trade"], place: "terminal ranges", confidence: "memory" },
   { id: "sealed-20", class: "sealed", size: "size-20 round contact", wireFromMm2: 0.2, wireToMm2: 0.5, typicalA: 7.5, typicalASource: from["remembered-trade"], typicalAConfidence: "memory", insulationFromMm: null, insulationToMm: null, tool: "four-indent tool or the contact's own die", source: from["remembered-trade"], place: "terminal ranges", confidence: "memory" },
   { id: "sealed-12", class: "sealed", size: "size-12 round contact", wireFromMm2: 2, wireToMm2: 4, typicalA: 25, typicalASource: from["remembered-trade"], typicalAConfidence: "memory", insulationFromMm: null, insulationToMm: null, tool: "four-indent tool or the contact's own die", source: from["remembered-trade"], place: "terminal ranges", confidence: "memory" },
+  { id: "blade-6.3-red", class: "blade", size: "6.3 x 0.8 mm, pre-insulated, red", wireFromMm2: 0.5, wireToMm2: 1.5, typicalA: 10, typicalASource: from["ul310-catalogue"], typicalAConfidence: "seen", insulationFromMm: null, insulationToMm: null, tool: "ratchet tool with the red die", source: from["ring-listing"], place: "range", confidence: "secondary" },
+  { id: "blade-6.3-blue", class: "blade", size: "6.3 x 0.8 mm, pre-insulated, blue", wireFromMm2: 1.5, wireToMm2: 2.5, typicalA: 15, typicalASource: from["ul310-catalogue"], typicalAConfidence: "seen", insulationFromMm: null, insulationToMm: null, tool: "ratchet tool with the blue die", source: from["ring-listing"], place: "range", confidence: "secondary" },
+  { id: "blade-6.3-yellow", class: "blade", size: "6.3 x 0.8 mm, pre-insulated, yellow", wireFromMm2: 4, wireToMm2: 6, typicalA: 24, typicalASource: from["ul310-catalogue"], typicalAConfidence: "seen", insulationFromMm: null, insulationToMm: null, tool: "ratchet tool with the yellow die", source: from["remembered-trade"], place: "range", confidence: "memory" },
 ] as const satisfies readonly TerminalsRow[];
 
 export const terminals: readonly TerminalsRow[] = rows;

@@ -16,6 +16,7 @@ import {
 } from "./jointFindings.ts";
 import { jointsInLine } from "./jointsInLine.ts";
 import { looseLiveEnd } from "./looseLiveEnd.ts";
+import { preInsulatedEnds } from "./preInsulatedEnds.ts";
 import { roadReminder } from "./roadReminder.ts";
 import { barrelShared, bulletUnmeasured, studCrowded } from "./sharedPlaces.ts";
 import { solderDipped, solderedJoint, twistedJoint } from "./softJoints.ts";
@@ -37,6 +38,7 @@ export const workmanshipJudges: readonly Judge[] = [
   jointPlaceUnstated,
   terminalRange,
   terminalMate,
+  preInsulatedEnds,
   terminalCurrent,
   cavityCurrent,
   barrelShared,

@@ -11,6 +11,7 @@ import {
 } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
+import { sleevedBlades } from "./preInsulatedEnds.ts";
 
 /**
  * Barrels and seals that do not suit the wire, and rings for a stud nobody stated: one finding a kind of trouble and terminal.
@@ -147,5 +148,5 @@ function matesAt(place: PinPlace): ReadonlySet<string> | null {
   if (place.ownerKind !== "part") return null;
   const terminal = place.part.pins.find(({ id }) => id === place.pinId)?.flyLead?.terminal;
   if (terminal === undefined) return null;
-  return new Set(BLADES_6.includes(terminal) ? BLADES_6 : [terminal]);
+  return new Set(BLADES_6.includes(terminal) ? [...BLADES_6, ...sleevedBlades] : [terminal]);
 }

@@ -21,6 +21,9 @@ const SERIES: Readonly<Record<string, string>> = {
   "blade-4.8": "blade-6.3",
   "blade-6.3": "blade-6.3",
   "blade-6.3-large": "blade-6.3",
+  "blade-6.3-red": "blade-6.3",
+  "blade-6.3-blue": "blade-6.3",
+  "blade-6.3-yellow": "blade-6.3",
 };
 
 /**
