@@ -2,12 +2,16 @@ import { execFile } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type OperateSolution, operateJob, spiceText } from "../../engine/operate/index.ts";
+import type { CompiledJob } from "../../engine/operate/compileJob.ts";
+import type { OperateState } from "../../engine/operate/index.ts";
+import { prepare } from "../../engine/operate/operateJob.ts";
+import { type SolvedState, solveState } from "../../engine/operate/solveState.ts";
+import { spiceOf } from "../../engine/operate/spiceText.ts";
 import type { Drawn } from "./drawStates.ts";
 
 export interface Compared {
   readonly drawn: Drawn;
-  readonly solution: OperateSolution;
+  readonly solution: SolvedState;
   /** Largest difference over the pins that do not float, V, and the pin; null: the simulator itself found no operating point. */
   readonly awayV: number | null;
   readonly pin: string;
@@ -19,13 +23,11 @@ export interface Compared {
  * point to compare.
  */
 export async function compareState(drawn: Drawn): Promise<Compared | null> {
-  const { machine, request, relays } = drawn;
-  const answer = operateJob(machine.job, machine.conductors, request);
-  const text = spiceText(machine.job, machine.conductors, request, { relays });
-  if (!answer.ok || !text.ok) throw new Error(`refused: ${JSON.stringify(request)}`);
-  const { solution } = answer;
+  const { compiled, state } = laidOut(drawn);
+  const solution = solveState(compiled, state);
   if (!solution.converged) return null;
-  const volts = await simulatedVolts(text.text);
+  const text = spiceOf(compiled, state, drawn.relays);
+  const volts = await simulatedVolts(text);
   if (volts === null) return { drawn, solution, awayV: null, pin: "", pinCount: 0 };
   const isAlternating = solution.state.engine.mode === "running";
   let [awayV, pin, pinCount] = [0, "", 0];
@@ -36,6 +38,16 @@ export async function compareState(drawn: Drawn): Promise<Compared | null> {
     if (oneV > awayV) [awayV, pin] = [oneV, row.pin];
   }
   return { drawn, solution, awayV, pin, pinCount };
+}
+
+/** What `operateJob` and `spiceText` both start from: the job laid out once, and the state in full. */
+function laidOut({ machine, request }: Drawn): {
+  readonly compiled: CompiledJob;
+  readonly state: OperateState;
+} {
+  const prepared = prepare(machine.job, machine.conductors, request);
+  if (!prepared.ok) throw new Error(`refused: ${JSON.stringify(request)}`);
+  return prepared;
 }
 
 /** Node volts by name, from one process of the simulator; null where it gives up. */

@@ -113,5 +113,5 @@ export function conductingBases({ job, conductors }: Machine): readonly Position
     });
 }
 
-export const conducts = ({ elements }: OperateSolution): boolean =>
+export const conducts = ({ elements }: Pick<OperateSolution, "elements">): boolean =>
   elements.some(({ kind, currentA }) => kind === "diode" && currentA > CONDUCTING_A);
