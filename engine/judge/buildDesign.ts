@@ -1,6 +1,7 @@
 import { type Job, pinsOf, presentWires, type Wire } from "../job/index.ts";
 import { compileJob, conditionsOf } from "../operate/index.ts";
 import { declaredResults } from "./declaredResults.ts";
+import { fuseFacts } from "./fuseFacts.ts";
 import type { Design } from "./judge.ts";
 import { loadRowsOf } from "./loadRowsOf.ts";
 import { placedRatings } from "./placedRatings.ts";
@@ -17,7 +18,7 @@ export function buildDesign({ job, routed, conductors, sizing, protection }: Pla
     const { kind, of } = elements[place]!;
     return kind !== "wire" || conductors.get(of)?.lengthMm !== null;
   };
-  return {
+  const design = {
     job,
     routed,
     conductors,
@@ -31,6 +32,7 @@ export function buildDesign({ job, routed, conductors, sizing, protection }: Pla
     pins: pinsOf(job),
     wiresAt,
   };
+  return { ...design, fuses: fuseFacts(design) };
 }
 
 function wiresByPin(job: Job): ReadonlyMap<string, readonly Wire[]> {

@@ -2,7 +2,6 @@ import type { Job } from "../job/index.ts";
 import { type Finding, messageOf, remedyMessageOf } from "../messages/index.ts";
 import { buildDesign } from "./buildDesign.ts";
 import type { CheckResult, SpokenFinding } from "./checkResult.ts";
-import { fuseFacts } from "./fuseFacts.ts";
 import { fuseRowsOf } from "./fuseRowsOf.ts";
 import type { Design } from "./judge.ts";
 import { judges } from "./judges.ts";
@@ -46,7 +45,7 @@ export function checkedJob(job: Job): CheckedJob {
     findings,
     wires: wireRowsOf(design),
     loads: isContradicted ? [] : design.loads,
-    fuses: isContradicted ? [] : fuseRowsOf(fuseFacts(design)),
+    fuses: isContradicted ? [] : fuseRowsOf(design.fuses),
     statesSolved: design.worst.stateCount + design.declared.length,
   };
   return { design, result };

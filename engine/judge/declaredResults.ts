@@ -23,7 +23,7 @@ export interface DeclaredResult extends DeclaredState {
   readonly nodeV: Float64Array;
 }
 
-/** Every state the job speaks of, solved on the battery; loads on alternating nets are left out: they need the engine. */
+/** Every state the job speaks of, solved; loads on alternating nets are left out: they are judged by watts. */
 export function declaredResults(compiled: CompiledJob): readonly DeclaredResult[] {
   const { job, jobNetwork } = compiled;
   const share = figure("lampLaws", "lit-share", "value").value;
@@ -38,7 +38,7 @@ export function declaredResults(compiled: CompiledJob): readonly DeclaredResult[
   return declaredStates(job).map((declared): DeclaredResult => {
     const { positions = {}, flash = "off", engine } = declared.state;
     const mode = engine?.mode ?? "stopped";
-    const solution = compiled.solve({ positions, flash, engine: { mode: "stopped" } });
+    const solution = compiled.solve(declared.state);
     const full = { ...base.state, positions, flash, engine: { mode, speedRpm: 0 } };
     return {
       ...declared,

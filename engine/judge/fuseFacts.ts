@@ -2,7 +2,10 @@ import { loadsOf, type PartOf, presentParts } from "../job/index.ts";
 import { type FuseReading, fuseReading } from "../protect/index.ts";
 import { chooseFuse, type FuseChoice, lampInrush } from "../size/index.ts";
 import { figure } from "../tables/index.ts";
-import type { Design } from "./judge.ts";
+import type { Design as WholeDesign } from "./judge.ts";
+
+/** A design before its fuses are looked at. */
+type Design = Omit<WholeDesign, "fuses">;
 
 /** One fuse with everything the judges and the result ask of it. */
 export interface FuseFacts {
@@ -44,10 +47,8 @@ export function fuseFacts(design: Design): readonly FuseFacts[] {
 }
 
 /** What a conductor carries by its list; without a list by the heat model, A. */
-export function listA({ ratings }: Design, conductor: string): number {
-  const rating = ratings.get(conductor)!;
-  return rating.tableA ?? rating.currentA;
-}
+export const listA = ({ ratings }: Design, conductor: string): number =>
+  ratings.get(conductor)!.listA;
 
 function factsOf(
   design: Design,
@@ -56,7 +57,8 @@ function factsOf(
 ): FuseFacts {
   const { job, worst, protection } = design;
   const protects = [...guarded.keys()].sort();
-  const weakestWire = protects.reduce<string | null>(
+  const rated = protects.filter((id) => listA(design, id) > 0);
+  const weakestWire = rated.reduce<string | null>(
     (least, id) => (least === null || listA(design, id) < listA(design, least) ? id : least),
     null,
   );

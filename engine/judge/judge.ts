@@ -6,6 +6,7 @@ import type { Conductors, Routed } from "../route/index.ts";
 import type { Rating, SizedJob, WirePlace } from "../size/index.ts";
 import type { CheckLoadRow } from "./checkResult.ts";
 import type { DeclaredResult } from "./declaredResults.ts";
+import type { FuseFacts } from "./fuseFacts.ts";
 import type { WorstCase } from "./worstCase.ts";
 
 /** Everything computed of a job, built once; a judge only reads it. */
@@ -25,6 +26,8 @@ export interface Design {
   readonly protection: Protection;
   /** What each wire and fly lead may carry where it lies, by conductor id. */
   readonly ratings: ReadonlyMap<string, PlacedRating>;
+  /** Every fuse between its load and its weakest wire, by id. */
+  readonly fuses: readonly FuseFacts[];
   /** Volt drop of every load in its worst state, by id. */
   readonly loads: readonly CheckLoadRow[];
   readonly pins: ReadonlyMap<string, PinPlace>;
@@ -35,6 +38,8 @@ export interface Design {
 /** A rating with the place it was taken at: of all places on a wire's way, the one that lets it carry least. */
 export interface PlacedRating extends Rating {
   readonly place: WirePlace;
+  /** What one such wire carries by itself in the hottest air on its way: the trade's list, without a list the heat model, A. */
+  readonly listA: number;
   /** Every place on its way. */
   readonly places: readonly WirePlace[];
 }

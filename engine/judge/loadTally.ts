@@ -1,5 +1,11 @@
-import { batteryOf, type Load, loadsOf } from "../job/index.ts";
-import { type CompiledJob, expectedOf, type QuickSolution, readState } from "../operate/index.ts";
+import { batteryOf, type Job, type Load, loadsOf } from "../job/index.ts";
+import {
+  type CompiledJob,
+  expectedOf,
+  type QuickSolution,
+  readState,
+  restPositions,
+} from "../operate/index.ts";
 import { figure } from "../tables/index.ts";
 import { type LoadDrop, loadDrop, type WayMap, wayMap } from "./loadDrop.ts";
 import type { FullState } from "./searchStates.ts";
@@ -19,6 +25,8 @@ interface Tracked {
   reversedV: number;
   quietState: FullState | null;
   quietA: number;
+  /** Things that last a moment in the state of `drop`: the fewer, the more it tells. */
+  dropMomentCount: number;
 }
 
 export interface LoadTally {
@@ -27,13 +35,20 @@ export interface LoadTally {
   readonly seen: () => ReadonlyMap<string, LoadSeen>;
 }
 
-/** Keeps, for every load, the largest drop in a state it should work in, and how much it ever gets. */
+/** In looking for the quietest state a switch moved from rest counts as much as this current, A: fewer moves are seen first. */
+const MOVED_A = 1000;
+
+/**
+ * Keeps, for every load, the largest drop in a state it should work in, and how much it ever gets. A drop in a state that
+ * lasts counts before one while a button is held or a flasher is lit.
+ */
 export function loadTally(compiled: CompiledJob): LoadTally {
   const { job, jobNetwork } = compiled;
   const loads = loadsOf(job);
   const refs = new Set(loads.map(({ ref }) => ref));
   const map = wayMap(jobNetwork.elements, jobNetwork.nodes.names.length, refs);
   const tracked = trackedLoads(compiled, loads);
+  const unrest = unrestOf(job);
   const sources = [...map.sources];
   const base = readState(job, {});
   if (!base.ok) throw new Error("an empty request is no request");
@@ -47,6 +62,7 @@ export function loadTally(compiled: CompiledJob): LoadTally {
     live === undefined ? Number.POSITIVE_INFINITY : Math.abs(nodeV[live]!);
   return {
     watch: (state, solution, starterTurns) => {
+      const { momentCount, movedCount } = unrest(state);
       const drawnA = sources.reduce((sum, k) => sum + Math.abs(solution.elementA[k]!), 0);
       for (const one of tracked) {
         const currentA = Math.abs(solution.elementA[one.place]!);
@@ -58,17 +74,36 @@ export function loadTally(compiled: CompiledJob): LoadTally {
         if (powerW < one.litW) continue;
         one.litCount++;
         if (starterTurns !== one.isStarter || !isExpected(one.load.ref, state)) continue;
-        if (drawnA < one.quietA) [one.quietA, one.quietState] = [drawnA, state];
+        const quietA = movedCount * MOVED_A + drawnA;
+        if (quietA < one.quietA) [one.quietA, one.quietState] = [quietA, state];
         // A way of its own loses what the battery gives less what the load gets: only a larger loss is worth tracing.
-        const beforeV = one.drop === null ? -1 : one.drop.feedV + one.drop.returnV;
+        if (momentCount > one.dropMomentCount) continue;
+        const isCalmer = momentCount < one.dropMomentCount;
+        const beforeV = one.drop === null || isCalmer ? -1 : one.drop.feedV + one.drop.returnV;
         const lostV = batteryV(solution) - powerW / currentA;
         if (lostV <= beforeV) continue;
         const drop = loadDrop(map, solution, { load: one.place, positiveEarth });
         if (drop === null) continue;
-        if (drop.feedV + drop.returnV > beforeV) [one.drop, one.dropState] = [drop, state];
+        if (drop.feedV + drop.returnV <= beforeV) continue;
+        [one.drop, one.dropState] = [drop, state];
+        one.dropMomentCount = momentCount;
       }
     },
     seen: () => new Map(tracked.map((one) => [one.load.ref, seenOf(one)])),
+  };
+}
+
+/** How far a state is from rest: buttons held and flashers lit, which last a moment, and everything moved. */
+function unrestOf(job: Job) {
+  const rest = restPositions(job, "stopped");
+  const momentary = job.parts.flatMap((part) =>
+    part.kind === "switch" && part.momentary === true ? [part] : [],
+  );
+  return ({ positions, flash }: FullState) => {
+    const heldCount = momentary.filter((part) => positions[part.id] !== part.rest).length;
+    const moved = Object.keys(positions).filter((part) => positions[part] !== rest[part]);
+    const flashCount = flash === "on" ? 1 : 0;
+    return { momentCount: heldCount + flashCount, movedCount: moved.length + flashCount };
   };
 }
 
@@ -99,6 +134,7 @@ const UNSEEN = {
   reversedV: 0,
   quietState: null,
   quietA: Number.POSITIVE_INFINITY,
+  dropMomentCount: Number.POSITIVE_INFINITY,
 };
 
 function trackedLoads({ job, jobNetwork }: CompiledJob, loads: readonly Load[]): Tracked[] {

@@ -16,20 +16,25 @@ export function placedRatings(
   const placesOf = wirePlacesOf(job, routed, conductors, currentA);
   const rated = (one: Conductor): PlacedRating => {
     const places = one.kind === "wire" ? placesOf(one.id) : [alone(one)];
+    const hottestC = Math.max(...places.map(({ ambientC }) => ambientC));
+    const single = rate({ makeId: one.makeId, ambientC: hottestC, bundle: ONE });
+    const listA = single.tableA ?? single.currentA;
     const ratings = places.map((place) => {
       const { ambientC, bundle, sleeved } = place;
-      return { ...rate({ makeId: one.makeId, ambientC, bundle, sleeved }), place, places };
+      return { ...rate({ makeId: one.makeId, ambientC, bundle, sleeved }), place, places, listA };
     });
     return ratings.reduce((least, next) => (next.currentA < least.currentA ? next : least));
   };
   return new Map([...conductors.values()].map((one) => [one.id, rated(one)]));
 }
 
+const ONE = { wireCount: 1, loadedCount: 1 };
+
 /** A fly lead lies outside the loom, by itself. */
 const alone = ({ ambientC }: Conductor): WirePlace => ({
   at: "alone",
   ambientC,
-  bundle: { wireCount: 1, loadedCount: 1 },
+  bundle: ONE,
   sleeved: false,
   stretch: null,
 });

@@ -1,5 +1,17 @@
-import { loadsOf } from "../job/index.ts";
+import { type Job, loadsOf, presentParts } from "../job/index.ts";
 import type { Design } from "./judge.ts";
+
+const CARRYING = new Set(["wire", "joint", "bond", "contact", "fuse", "diode"]);
+
+/** What a current may pass without doing work: copper, contacts in any position, fuses, diodes, ammeters. */
+export function carrying(job: Job): (kind: string, of: string) => boolean {
+  const ammeters = new Set(
+    presentParts(job)
+      .filter((part) => part.kind === "meter" && part.measures === "amps")
+      .map(({ id }) => id),
+  );
+  return (kind, of) => CARRYING.has(kind) || ammeters.has(of.split(":")[0] ?? "");
+}
 
 /** Pins (and inner nodes) reached from some pins over elements of the kinds wanted, whatever switches and relays do. Loads are never passed. */
 export function reachOver(

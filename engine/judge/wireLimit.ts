@@ -6,7 +6,7 @@ export function listFigure({ ratings, conductors }: Design, id: string): Figure 
   const rating = ratings.get(id)!;
   const { makeId } = conductors.get(id)!;
   const listed = rating.tableA === null ? null : figureOrNull("wires", makeId, "ratedA");
-  return listed ?? modelFigure(rating.modelA, makeId);
+  return listed ?? modelFigure(rating.listA, makeId);
 }
 
 /** What the wire carries in its place, with the figure that governs it. */

@@ -1,4 +1,4 @@
-import { type Job, presentParts } from "../job/index.ts";
+import { type Job, loadsOf, presentParts } from "../job/index.ts";
 import {
   type CompiledJob,
   compileJob,
@@ -21,10 +21,9 @@ const RUNNING_COUNT_MAX = 6;
 const ALTERNATING_COUNT_MAX = 3;
 /** A starter that draws more than this is cranking, A. */
 const CRANKING_A = 5;
-/** A battery that gives more than this share of what a dead short would draw, with no starter turning, is shorted. */
-const SHORTED_RATIO = 0.25;
-/** And more than this, A: a small battery is soon a quarter spent. */
-const SHORTED_A = 60;
+/** A battery that gives this many times what all loads together are rated for, and a margin, with no starter turning, is shorted. */
+const SHORTED_RATIO = 1.5;
+const SHORTED_A = 10;
 /** Elements whose largest current steers the search. */
 const STEERING: ReadonlySet<string> = new Set(["wire", "contact", "fuse"]);
 
@@ -54,6 +53,7 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
   const turns = (elementA: Float64Array): boolean =>
     starters.some((k) => Math.abs(elementA[k]!) > CRANKING_A);
   const loads = loadTally(compiled);
+  const shortedA = shortGauge(compiled);
   const shorted: ShortedState[] = [];
   const worst = (): readonly number[] => [
     ...worstStates(tallies.lasting, elements, STEERING),
@@ -63,7 +63,7 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
     watch: (state, solution, index) => {
       tallies.met[index] = { state: plain(state), batteryV: null };
       const starterTurns = turns(solution.elementA);
-      const shortA = starterTurns ? 0 : shortedA(compiled, solution.elementA);
+      const shortA = starterTurns ? 0 : shortedA(solution.elementA);
       if (shortA > 0) {
         const contacts = contactsOver(elements, solution.elementA, shortA / 2);
         shorted.push({ state: plain(state), currentA: shortA, contacts });
@@ -96,15 +96,22 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
   };
 }
 
-/** What the battery gives where that can only be a short, A; else 0. */
-function shortedA({ jobNetwork }: CompiledJob, elementA: Float64Array): number {
-  const currents = jobNetwork.elements.map(({ law }, k) => {
-    if (law.kind !== "emf") return 0;
-    const deadA = Math.abs(law.emfV / law.internalOhm);
-    const currentA = Math.abs(elementA[k]!);
-    return currentA > Math.max(SHORTED_A, SHORTED_RATIO * deadA) ? currentA : 0;
-  });
-  return Math.max(0, ...currents);
+/** Answers what the battery gives where that can only be a short, A; else 0. */
+function shortGauge({ job, jobNetwork }: CompiledJob): (elementA: Float64Array) => number {
+  const { nominalV } = job.supply;
+  const coilsA = jobNetwork.elements.map(({ kind, law }) =>
+    kind === "coil" && law.kind === "ohm" ? nominalV / law.ohm : 0,
+  );
+  const loadsA = loadsOf(job)
+    .filter(({ part }) => part.kind !== "coil")
+    .filter(({ part }) => part.kind !== "motor" || part.use !== "starter")
+    .map(({ ratedW, resistanceOhm }) => (ratedW ?? nominalV ** 2 / resistanceOhm!) / nominalV);
+  const allA = [...coilsA, ...loadsA].reduce((sum, one) => sum + one, 0);
+  const batteries = jobNetwork.elements.flatMap(({ kind }, k) => (kind === "emf" ? [k] : []));
+  return (elementA) => {
+    const currentA = Math.max(0, ...batteries.map((k) => Math.abs(elementA[k]!)));
+    return currentA > SHORTED_RATIO * allA + SHORTED_A ? currentA : 0;
+  };
 }
 
 const contactsOver = (

@@ -74,10 +74,10 @@ export function namesInWords(names: readonly string[]): string {
   return `${names.slice(0, MOST_NAMES_COUNT).join(", ")} and ${more} more`;
 }
 
-/** Whose limit it is; a remembered one is said to be remembered. */
-function sourceInWords({ table, row, source, place, confidence }: Figure): string {
-  const from =
-    table === "job" ? "stated in the job" : `tables/${table} ${row}: ${source}, ${place}`;
+/** Whose limit it is, in few words (the whole source stands with the limit); a remembered one is said to be remembered. */
+function sourceInWords({ table, row, source, confidence }: Figure): string {
+  const named = source.split(/[,:;]/, 1)[0];
+  const from = table === "job" ? "stated in the job" : `${named}, tables/${table} ${row}`;
   return confidence === "memory" ? `${from}; remembered, not confirmed` : from;
 }
 

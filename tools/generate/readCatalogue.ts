@@ -51,8 +51,9 @@ function entryOf(file: string, subject: string, section: string): CatalogueEntry
   const lines = rest
     .filter((line) => line.startsWith(">"))
     .map((line) => {
-      const optional = line.startsWith(">?");
-      return { text: line.slice(optional ? 2 : 1).trim(), optional };
+      const text = line.slice(1).trim();
+      const optional = text.startsWith("?");
+      return { text: optional ? text.slice(1).trim() : text, optional };
     });
   if (!lines.some((line) => !line.optional)) throw wrong("no sentence");
   const remedies = Object.fromEntries(

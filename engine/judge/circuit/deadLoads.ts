@@ -3,6 +3,7 @@ import type { Finding } from "../../messages/index.ts";
 import { type DeclaredResult, type LoadInState, starterTurns } from "../declaredResults.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
+import { reachOver } from "../reachOver.ts";
 import { operateCommand, stateInWords, stateOf } from "../stateArguments.ts";
 
 /** Under this share of the system's volts a load gets nothing; over the rest of it, a pin is at full volts. */
@@ -72,13 +73,14 @@ function causeOf(
 }
 
 /** Loads nobody declared anything of, that worked in no state at all. */
-function neverWorks({ job, worst }: Design, known: ReadonlySet<string>): readonly Finding[] {
-  const hasBattery = batteryOf(job) !== null;
-  if (!hasBattery) return [];
+function neverWorks(design: Design, known: ReadonlySet<string>): readonly Finding[] {
+  const { job, worst } = design;
+  if (batteryOf(job) === null) return [];
+  const boxed = workedByBoxes(design);
   return [...worst.loads.values()]
     .filter(({ load, litCount }) => litCount === 0 && !load.ac && !known.has(load.ref))
     .filter(({ load, reversedV }) => !isInside(load.part, load.pins) && !isReversed(reversedV, job))
-    .filter(({ load }) => load.part.kind !== "regulator")
+    .filter(({ load }) => load.part.kind !== "regulator" && !boxed.has(load.ref))
     .map(({ load, mostW, mostState }) =>
       findingOf({
         code: "load-never-works",
@@ -88,6 +90,21 @@ function neverWorks({ job, worst }: Design, known: ReadonlySet<string>): readonl
         state: mostState && stateOf(job, mostState),
       }),
     );
+}
+
+/** Loads with a pin on a box's or a generator's terminal: what is inside works them, and it is not in the network. */
+function workedByBoxes(design: Design): ReadonlySet<string> {
+  const outputs = design.job.parts.flatMap((part) => {
+    if (part.kind !== "module" && part.kind !== "generator") return [];
+    const fed = new Set(part.kind === "module" ? part.elements.flatMap(({ pins }) => pins) : []);
+    return part.pins.filter(({ id }) => !fed.has(id)).map(({ id }) => `${part.id}.${id}`);
+  });
+  const reached = reachOver(design, outputs, (kind) => kind === "wire" || kind === "joint");
+  return new Set(
+    loadsOf(design.job)
+      .filter(({ pins }) => pins.some((pin) => reached.has(pin)))
+      .map(({ ref }) => ref),
+  );
 }
 
 /** Pins no wire reaches belong to the part's own inside. */

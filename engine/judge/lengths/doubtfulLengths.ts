@@ -75,7 +75,13 @@ const READINGS = [
 
 function doubtFinding({ typed, reason, limit, like }: Doubt, middleMm: number | null): Finding {
   const { lengthMm, id, kind } = typed;
-  const goodMm = { least: 0.2 * (middleMm ?? 300), most: 6 * (middleMm ?? 300) };
+  const timesRatio = figure("routeRules", "length-unlike", "value").value;
+  const least = figure("routeRules", "length-least", "value").value;
+  const most = figure("routeRules", "length-most", "value").value;
+  const goodMm = {
+    least: Math.max(least, (middleMm ?? least) / timesRatio),
+    most: Math.min(most, (middleMm ?? most) * timesRatio),
+  };
   const readings = [
     ...READINGS.map(({ unit, timesMm }) => ({ mm: lengthMm * timesMm, as: `${lengthMm} ${unit}` })),
     { mm: lengthMm / 10, as: "a nought too many" },

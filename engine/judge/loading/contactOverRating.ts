@@ -6,7 +6,7 @@ import type { Design, Judge } from "../judge.ts";
 import { operateCommand, stateOf } from "../stateArguments.ts";
 import type { WorstCurrent } from "../worstCase.ts";
 
-/** Contacts of switches, relays and flashers against what is stamped on them, with the share a lamp or a motor leaves of it. */
+/** Contacts against what is stated for them; of switches with the share a lamp or a motor leaves of it. */
 export const contactOverRating: Judge = (design) =>
   [...design.worst.contacts].flatMap(([contact, most]): readonly Finding[] => {
     const part = partOf(design, contact);
@@ -14,7 +14,8 @@ export const contactOverRating: Judge = (design) =>
     if (stated === undefined || most.state === null) return [];
     const derating = deratingOf(design, most);
     const isOver = most.currentA > stated.value;
-    const isDerated = most.currentA * derating.ratio > stated.value;
+    // The published factors are for switches; a relay's rating is stated for loads of its own kind.
+    const isDerated = part?.kind === "switch" && most.currentA * derating.ratio > stated.value;
     if (!isOver && !isDerated) return [];
     return [
       findingOf({

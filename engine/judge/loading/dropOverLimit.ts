@@ -2,6 +2,7 @@ import type { Finding, WorkingStep } from "../../messages/index.ts";
 import type { CheckLoadRow } from "../checkResult.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
+import { loadDropLimit } from "../loadRowsOf.ts";
 import { stateOf } from "../stateArguments.ts";
 
 /** A row with a drop over its limit. */
@@ -13,8 +14,8 @@ type Over = CheckLoadRow & {
 };
 
 /**
- * Loads that lose more than their circuit allows, between battery posts and load and back. Where the contacts alone take
- * the whole limit copper cannot help, and the finding says what can.
+ * Loads that lose more than their circuit allows, between battery posts and load and back. Where it is the contacts that
+ * take more than their share copper cannot help, and the finding says what can.
  */
 export const dropOverLimit: Judge = (design) => {
   const over = design.loads.filter(
@@ -22,7 +23,7 @@ export const dropOverLimit: Judge = (design) => {
   );
   const groups = new Map<string, Over[]>();
   for (const row of over) {
-    const key = `${row.contactV > row.limitV ? "contacts" : "copper"} ${row.limit.row}`;
+    const key = `${isInContacts(design, row) ? "contacts" : "copper"} ${row.limit.row}`;
     groups.set(key, [...(groups.get(key) ?? []), row]);
   }
   return [...groups.values()].map((rows) => {
@@ -35,7 +36,7 @@ export const dropOverLimit: Judge = (design) => {
 
 function dropFinding(design: Design, row: Over, rows: readonly Over[]): Finding {
   const { job, worst } = design;
-  const inContacts = row.contactV > row.limitV;
+  const inContacts = isInContacts(design, row);
   const seen = worst.loads.get(row.load)!;
   const [largest, largestV] = largestContact(design, row.load);
   const { nominalV } = job.supply;
@@ -57,11 +58,19 @@ function dropFinding(design: Design, row: Over, rows: readonly Over[]): Finding 
       largest,
       largestV,
       loadCount: rows.length,
+      contactShareV: row.limitV - loadDropLimit(job, seen.load.pins, design.wiresAt).wireShareV,
     },
     working: dropWorking(row),
     remedies: [],
     reproduce: row.state,
   });
+}
+
+/** The wires keep within their share and the contacts do not: copper is then not the remedy. */
+function isInContacts({ job, worst, wiresAt }: Design, row: Over): boolean {
+  const { load } = worst.loads.get(row.load)!;
+  const { wireShareV } = loadDropLimit(job, load.pins, wiresAt);
+  return row.contactV > row.limitV || row.worstDropV - row.contactV <= wireShareV;
 }
 
 /** The one contact, fuse, joint or bond on the way that loses most. */

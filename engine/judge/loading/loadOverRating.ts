@@ -12,6 +12,8 @@ export const loadOverRating: Judge = (design) => {
   const { worst, ratings, conductors, job } = design;
   const over = [...worst.conductors]
     .filter(([id, { currentA }]) => currentA > ratings.get(id)!.currentA * (1 + ROUNDING_RATIO))
+    // Insulation that the air alone is too hot for is a finding of its own.
+    .filter(([id]) => ratings.get(id)!.listA > 0)
     .map(([id, most]) => ({ id, ...most, overRatio: most.currentA / ratings.get(id)!.currentA }))
     .sort((a, b) => b.overRatio - a.overRatio || (a.id < b.id ? -1 : 1));
   const groups = new Map<string, typeof over>();

@@ -2,9 +2,7 @@ import { batteryOf, pinRef, presentParts } from "../../job/index.ts";
 import type { Finding } from "../../messages/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
-import { reachOver, wayBack } from "../reachOver.ts";
-
-const CARRYING = new Set(["wire", "joint", "bond", "contact", "fuse", "diode"]);
+import { carrying, reachOver, wayBack } from "../reachOver.ts";
 
 /**
  * A kill line may meet earth and nothing else: battery volts on it destroy a magneto's winding or an ignition box. On a
@@ -35,7 +33,7 @@ function metByBattery(design: Design, kills: readonly string[]): readonly Findin
   const live = batteryOf(job)?.livePost;
   if (live === undefined) return [];
   const earthed = new Set([...compiled.nets.earthed, batteryOf(job)!.earthedPost]);
-  const reached = reachOver(design, [live], (kind) => CARRYING.has(kind), earthed);
+  const reached = reachOver(design, [live], carrying(job), earthed);
   const met = kills.filter((pin) => reached.has(pin) && !earthed.has(pin));
   const first = met[0];
   if (first === undefined) return [];

@@ -1,4 +1,4 @@
-import { pinRef, presentParts } from "../../job/index.ts";
+import { type Load, pinRef, presentParts } from "../../job/index.ts";
 import type { Finding } from "../../messages/index.ts";
 import { figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
@@ -94,7 +94,7 @@ function weakChargeLamp(design: Design): readonly Finding[] {
     const first = lamps[0];
     const startA = feeding
       .filter(({ load }) => !load.pins.every((pin) => reached.has(pin) || isInside(part.id, pin)))
-      .reduce((sum, { mostA }) => sum + mostA, 0);
+      .reduce((sum, one) => sum + (one.mostA > 0 ? one.mostA : ratedA(one.load)), 0);
     if (first === undefined || startA >= least.value) return [];
     return [
       findingOf({
@@ -108,5 +108,8 @@ function weakChargeLamp(design: Design): readonly Finding[] {
     ];
   });
 }
+
+/** Where the rotor is not in the network, what the lamp was made to pass. */
+const ratedA = ({ ratedW, ratedV }: Load): number => (ratedW ?? 0) / (ratedV ?? 1);
 
 const isInside = (part: string, pin: string): boolean => pin.startsWith(`${part}.`);

@@ -16,7 +16,7 @@ export interface DeadShort {
 const NONE: DeadShort = { numbers: {}, working: [], reproduce: null };
 
 /**
- * The far end pressed to earth, in the positions the guard was found in:
+ * The far end pressed to earth, in the positions the guard was found in or those in which the wire carries most:
  *
  *   t = (k · S / I)², from class temperature to the short-time end of the insulation
  */
@@ -24,14 +24,19 @@ export function deadShort(design: Design, wire: string, guard: Guard): DeadShort
   const { compiled, conductors, job } = design;
   const conductor = conductors.get(wire)!;
   if (compiled.jobNetwork.earth === null || guard.via !== null) return NONE;
-  const state = stateOf(design, guard);
+  const fed = design.worst.conductors.get(wire)?.state;
+  const states = [stateOf(design, guard), ...(fed == null ? [] : [fed])];
   const place = compiled.elementOfConductor.get(wire);
   if (place === undefined || guard.sourceKind !== "battery") return NONE;
-  const tries = [conductor.from, conductor.to.replace(/~$/, "")].map((pin) => {
-    const shorted: QuickState = { ...state, short: [{ a: pin, b: EARTH, ohm: DEAD_SHORT_OHM }] };
-    const solution = compiled.solve(shorted);
-    return { shorted, currentA: Math.abs(solution.elementA[place]!), ok: solution.converged };
-  });
+  const ends = [conductor.from, conductor.to.replace(/~$/, "")];
+  const tries = states.flatMap((state) =>
+    ends.map((pin) => {
+      const short = [{ a: pin, b: EARTH, ohm: DEAD_SHORT_OHM }];
+      const shorted: QuickState = { ...state, engine: { mode: "stopped" }, short };
+      const solution = compiled.solve(shorted);
+      return { shorted, currentA: Math.abs(solution.elementA[place]!), ok: solution.converged };
+    }),
+  );
   const worst = tries.reduce((most, one) => (one.currentA > most.currentA ? one : most));
   if (!worst.ok || worst.currentA <= (guard.sumA ?? 0)) return NONE;
   const stand = standS(conductor, worst.currentA);

@@ -2,12 +2,12 @@ import { loadsOf } from "../../job/index.ts";
 import type { Finding } from "../../messages/index.ts";
 import { figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
-import { type FuseFacts, fuseFacts } from "../fuseFacts.ts";
+import type { FuseFacts } from "../fuseFacts.ts";
 import type { Design, Judge } from "../judge.ts";
 
 /** Fuse, holder, mark and the fuse upstream of it. */
 export const fuseFitting: Judge = (design) => {
-  const facts = fuseFacts(design);
+  const facts = design.fuses;
   return [
     ...facts.flatMap((one) => [...overHolder(one), ...unreadMark(one)]),
     ...selectivity(facts),

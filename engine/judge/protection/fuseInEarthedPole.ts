@@ -1,13 +1,13 @@
 import { batteryOf, presentParts } from "../../job/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Judge } from "../judge.ts";
-import { reachOver } from "../reachOver.ts";
+import { carrying, reachOver } from "../reachOver.ts";
 
 /** A fuse between the earthed post and the frame guards nothing: a live wire that touches the frame goes round it. */
 export const fuseInEarthedPole: Judge = (design) => {
   const posts = batteryOf(design.job);
   if (posts === null) return [];
-  const live = reachOver(design, [posts.livePost], isCarrying);
+  const live = reachOver(design, [posts.livePost], carrying(design.job));
   const earthed = reachOver(design, [posts.earthedPost], (kind) => kind !== "fuse" && isWire(kind));
   return presentParts(design.job)
     .filter((part) => part.kind === "fuse")
@@ -26,5 +26,3 @@ export const fuseInEarthedPole: Judge = (design) => {
 };
 
 const isWire = (kind: string): boolean => kind === "wire" || kind === "joint" || kind === "bond";
-const isCarrying = (kind: string): boolean =>
-  isWire(kind) || kind === "fuse" || kind === "contact" || kind === "diode";

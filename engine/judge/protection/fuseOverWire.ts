@@ -2,12 +2,14 @@ import { setFuseRating } from "../../job/index.ts";
 import type { Figure, Finding, Remedy, WorkingStep } from "../../messages/index.ts";
 import { type FuseReading, fuseReading, type Guard } from "../../protect/index.ts";
 import { fuseHolds, rateKept } from "../../size/index.ts";
+import { fuseStandardRatings } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
-import { fuseFacts, listA } from "../fuseFacts.ts";
+import { type FuseFacts, listA } from "../fuseFacts.ts";
 import type { Design, Judge } from "../judge.ts";
 import { listFigure, placeFigure } from "../wireLimit.ts";
 import { deadShort } from "./deadShort.ts";
 import { largerMake } from "./largerMake.ts";
+import { splitRemedy } from "./splitRemedy.ts";
 
 /** One wire behind a set of fuses that is too much for it. */
 interface Excess {
@@ -35,10 +37,13 @@ export const fuseOverWire: Judge = (design) => {
 
 function excesses(design: Design): readonly Excess[] {
   const rate = rateKept();
+  const { earthed } = design.compiled.nets;
   const found: Excess[] = [];
   for (const [wire, guards] of design.protection.guards) {
+    // Insulation that the air alone is too hot for is a finding of its own.
+    if (listA(design, wire) === 0) continue;
     const worst = guards
-      .filter((guard) => guard.sumA !== null)
+      .filter((guard) => guard.sumA !== null && !earthed.has(guard.source))
       .map((guard) => ({ guard, standsA: standsA(guard) }))
       .sort((a, b) => b.standsA - a.standsA)[0];
     if (worst === undefined) continue;
@@ -177,7 +182,7 @@ function remediesOf(
   group: readonly Excess[],
 ): readonly Remedy[] {
   const id = guard.cut[0]!;
-  const facts = fuseFacts(design).find(({ fuse }) => fuse.id === id);
+  const facts = design.fuses.find(({ fuse }) => fuse.id === id);
   const suggestedA = facts?.choice?.suggestedA ?? null;
   const fuse: readonly Remedy[] =
     suggestedA === null || suggestedA >= sumA
@@ -190,12 +195,32 @@ function remediesOf(
             newNumbers: { suggestedA, loadA: facts!.worstLoadA },
           },
         ];
+  const wireFuse = fuse.length > 0 || facts === undefined ? [] : fuseForWire(facts);
   const larger = largerMake(
     design,
     group.map((one) => one.wire),
     sumA,
   );
-  return larger === null
-    ? fuse
-    : [...fuse, { ...larger, newNumbers: { ...larger.newNumbers, wire } }];
+  // Where no smaller fuse carries the load the circuit can only be split, or its wire grow.
+  const split = fuse.length > 0 ? null : splitRemedy(facts?.choice ?? null);
+  const others = [larger, split].filter((one) => one !== null);
+  return [
+    ...fuse,
+    ...wireFuse,
+    ...others.map((one) => ({ ...one, newNumbers: { ...one.newNumbers, wire } })),
+  ];
+}
+
+/** The largest standard fuse that suits the thinnest wire, though everything at once is more than it should carry. */
+function fuseForWire({ fuse, weakestA, worstLoadA }: FuseFacts): readonly Remedy[] {
+  const suits = fuseStandardRatings
+    .filter(({ type }) => type === "blade")
+    .map(({ ratedA }) => ratedA)
+    .filter((ratedA) => weakestA !== null && ratedA <= weakestA);
+  if (suits.length === 0) return [];
+  const suggestedA = Math.max(...suits);
+  const change = [setFuseRating(fuse.id, suggestedA)];
+  return [
+    { kind: "wire-fuse", change, cures: null, newNumbers: { suggestedA, loadA: worstLoadA } },
+  ];
 }

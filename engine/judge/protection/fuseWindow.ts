@@ -1,16 +1,17 @@
 import { setFuseRating } from "../../job/index.ts";
-import type { Finding, Remedy } from "../../messages/index.ts";
+import type { Finding } from "../../messages/index.ts";
 import { figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
-import { type FuseFacts, fuseFacts } from "../fuseFacts.ts";
+import type { FuseFacts } from "../fuseFacts.ts";
 import type { Design, Judge } from "../judge.ts";
 import { operateCommand, stateOf } from "../stateArguments.ts";
 import { listFigure } from "../wireLimit.ts";
 import { largerMake } from "./largerMake.ts";
+import { splitRemedy } from "./splitRemedy.ts";
 
 /** Each fuse between its load and its weakest wire: a window that is empty, or a fuse that lies under its load. */
 export const fuseWindow: Judge = (design) =>
-  fuseFacts(design).flatMap((facts) => [
+  design.fuses.flatMap((facts) => [
     ...emptyWindow(design, facts),
     ...underLoad(design, facts),
     ...agedBySwitchOn(facts),
@@ -19,19 +20,13 @@ export const fuseWindow: Judge = (design) =>
 function emptyWindow(design: Design, facts: FuseFacts): readonly Finding[] {
   const { choice, weakestWire, weakestA, fuse } = facts;
   if (choice === null || weakestWire === null || choice.allowedA.length > 0) return [];
+  // A fuse that is too much for its wire has that finding, with the same remedies.
+  if (weakestA !== null && facts.reading.highA > weakestA) return [];
   const { remedies, windowMinA, windowMaxA } = choice;
   const largerA = remedies?.largerWireA ?? null;
   const larger =
     largerA === null ? null : largerMake(design, tooThin(design, facts, largerA), largerA);
-  const split: Remedy | null =
-    remedies?.circuitCount == null
-      ? null
-      : {
-          kind: "split",
-          change: [],
-          cures: null,
-          newNumbers: { circuitCount: remedies.circuitCount, loadEachA: remedies.loadEachA },
-        };
+  const split = splitRemedy(choice);
   return [
     findingOf({
       code: "fuse-window-empty",
@@ -54,6 +49,8 @@ function underLoad(design: Design, facts: FuseFacts): readonly Finding[] {
   const most = design.worst.fuses.get(fuse.id);
   if (worstLoadA <= loadRatio * reading.lowA * (1 + 1e-9) || most === undefined) return [];
   const opens = worstLoadA > reading.lowA;
+  // Where no fuse fits at all the empty window says it already.
+  if (!opens && choice !== null && choice.allowedA.length === 0) return [];
   const share = figure("protectionRules", "load-share-most", "value");
   const suggestedA = choice?.suggestedA ?? null;
   return [

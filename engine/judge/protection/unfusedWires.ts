@@ -36,8 +36,11 @@ export const unfusedWires: Judge = (design) => {
 
 /** Conductors of loom and parts that a source of one kind reaches with no fuse between, not counting through a load. */
 export function unfused(design: Design, kind: Guard["sourceKind"]): readonly Unfused[] {
+  const { earthed } = design.compiled.nets;
   return [...design.protection.guards].flatMap(([wire, guards]) =>
     guards
+      // The earthed end of a winding sends nothing into its own earth.
+      .filter(({ source }) => !earthed.has(source))
       .filter(({ sumA, via, sourceKind }) => sumA === null && via === null && sourceKind === kind)
       .slice(0, 1)
       .map((guard) => ({ wire, guard })),
@@ -85,20 +88,26 @@ function group(
 export const generatorWires: Judge = (design) => {
   const groups = new Map<string, Unfused[]>();
   for (const one of unfused(design, "generator")) {
-    const part = one.guard.source.split(".")[0]!;
+    if (listA(design, one.wire) === 0) continue;
+    const part = generatorOf(design, one.guard.source.split(".")[0]!);
     groups.set(part, [...(groups.get(part) ?? []), one]);
   }
   return [...groups].map(([part, found]) => generatorFinding(design, part, found));
 };
 
+/** A regulator sends what its generator makes. */
+function generatorOf({ job }: Design, id: string): string {
+  const part = job.parts.find((one) => one.id === id);
+  return part?.kind === "regulator" ? (part.generator ?? id) : id;
+}
+
 function generatorFinding(design: Design, part: string, found: readonly Unfused[]): Finding {
   const weakest = found.reduce((least, one) =>
     listA(design, one.wire) < listA(design, least.wire) ? one : least,
   );
-  const ceilings = found.map(({ guard }) => guard.ceilingA);
-  const ceilingA = ceilings.some((one) => one === null)
-    ? null
-    : Math.max(...ceilings.map((one) => one ?? 0));
+  // Windings of one machine are alike: what is stated for one phase holds for the others.
+  const ceilings = found.flatMap(({ guard }) => guard.ceilingA ?? []);
+  const ceilingA = ceilings.length === 0 ? null : Math.max(...ceilings);
   const limit = listFigure(design, weakest.wire);
   const heatAgrees = (ceilingA ?? 0) > design.ratings.get(weakest.wire)!.modelA;
   const isOver = ceilingA !== null && ceilingA > limit.value;
