@@ -13,7 +13,14 @@ import { basename, dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { World } from "./world.ts";
 
-const root = join(dirname(fileURLToPath(import.meta.url)), "../../..");
+/** The folder that holds what ships with the command: the nearest one above this file with demos in it. */
+function shippedRoot(): string {
+  let folder = dirname(fileURLToPath(import.meta.url));
+  while (!existsSync(join(folder, "demos")) && dirname(folder) !== folder) folder = dirname(folder);
+  return folder;
+}
+
+const root = shippedRoot();
 
 /** Plain words for what the disk said. */
 function whyOf(error: unknown): string {

@@ -104,9 +104,21 @@ const WHOLE = new Set([
   "node",
 ]);
 
+/** Numbers that point into a list of a graph or of choices, and weights an optimiser compares: no unit to name. */
+const GRAPH = new Set(
+  (
+    "node edge from to root vertex block entry exit element without feedNode " +
+    "load start option group first last low high bound lowerBound cost gap weight sum ratio factor " +
+    "place mark contact column output exciter cutOut fieldWinding positive negative at of mostSplits"
+  ).split(" "),
+);
+
+/** Names the contract fixes. */
+const CONTRACT = new Set("relativeLight relativeLightLow statesSolved opens samples".split(" "));
+
 /** Whether a numeric name says its unit. */
 export function endsInUnit(name: string): boolean {
-  if (WHOLE.has(name) || GRAPH.has(name)) return true;
+  if (WHOLE.has(name) || GRAPH.has(name) || CONTRACT.has(name)) return true;
   const stem = name.replace(/(Min|Max|Nominal|Cold|Hot|20)+$/, "");
   return ENDINGS.some((ending) => name.endsWith(ending) || stem.endsWith(ending));
 }

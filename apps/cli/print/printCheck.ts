@@ -15,7 +15,7 @@ const VERDICTS = {
 export function printCheck(job: Job, result: CheckResult): string {
   const { counts } = result;
   const head = [
-    `${job.machine.maker} ${job.machine.model}: ${job.name}, revision ${job.revision}`,
+    wrapText(`${job.name}, revision ${job.revision}`, 100),
     `${job.supply.nominalV} V, ${job.supply.earthPolarity} earth, ${result.wires.length} wires and fly leads, ${result.fuses.length} fuses`,
     "",
     VERDICTS[result.verdict],
