@@ -1,7 +1,7 @@
 /** Second front door, for whoever makes PDF files: it loads the PDF library, which verdicts do not need. */
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
-import { documentToPdf } from "./drawing/documentToPdf.ts";
+import { documentToPdf, type PdfLayouts } from "./drawing/documentToPdf.ts";
 import {
   csvText,
   type DrawingDocument,
@@ -10,6 +10,7 @@ import {
   type PaperSize,
   sceneToSvg,
 } from "./drawing/index.ts";
+import { sfntFromWoff } from "./drawing/sfntFromWoff.ts";
 import type { CheckedJob } from "./judge/index.ts";
 import { type PackPaper, packPapers, paperInput } from "./papers/index.ts";
 
@@ -68,6 +69,8 @@ export async function packFiles(
   const { fingerprint, paper, fonts, onPaper } = options;
   const input = paperInput(design, result, { fingerprint, paper });
   const papers = packPapers(input);
+  const plain = await unwrapped(fonts);
+  const laid: PdfLayouts = new Map();
   const files = new Map<string, Uint8Array>();
   const list: PackFile[] = [];
   const add = (name: string, entry: Omit<PackFile, "name" | "sha256">, bytes: Uint8Array): void => {
@@ -81,7 +84,7 @@ export async function packFiles(
     add(
       `${one.name}.pdf`,
       { kind: "pdf", title: one.title, pages },
-      await documentToPdf(document, fonts),
+      await documentToPdf(document, plain, { laid }),
     );
     for (const [name, text] of textsOf(one, document)) {
       const kind = name.endsWith(".csv") ? "csv" : "svg";
@@ -99,6 +102,14 @@ export async function packFiles(
   };
   files.set(PACK_LIST_NAME, utf8ToBytes(`${JSON.stringify(packList, null, 1)}\n`));
   return files;
+}
+
+/** Fonts as the PDF library reads them quickest, unwrapped once for all papers. */
+async function unwrapped(fonts: PaperFonts): Promise<PaperFonts> {
+  const faces = await Promise.all(
+    Object.entries(fonts).map(async ([face, bytes]) => [face, await sfntFromWoff(bytes)] as const),
+  );
+  return Object.fromEntries(faces) as PaperFonts;
 }
 
 /** The same paper as a list for a spreadsheet, and as a drawing a sheet. */

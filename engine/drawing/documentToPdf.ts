@@ -1,7 +1,7 @@
-import PDFDocument from "pdfkit";
+import type { LaidCharacters } from "./charactersLaidOut.ts";
 import type { Palette } from "./palette.ts";
 import { palettes } from "./palette.ts";
-import type { PaperFonts } from "./paperFonts.ts";
+import type { FontFaceKey, PaperFonts } from "./paperFonts.ts";
 import { drawPdfMark } from "./pdfMark.ts";
 import type { DrawingDocument, Page } from "./scene.ts";
 import { sfntFromWoff } from "./sfntFromWoff.ts";
@@ -9,7 +9,12 @@ import { sfntFromWoff } from "./sfntFromWoff.ts";
 export interface PdfOptions {
   /** Absent: print. */
   readonly palette?: Palette | undefined;
+  /** Layouts carried from one document to the next in the same faces; absent: each document begins anew. */
+  readonly laid?: PdfLayouts | undefined;
 }
+
+/** Characters laid out so far, by face. */
+export type PdfLayouts = Map<FontFaceKey, LaidCharacters>;
 
 /** Points of a PDF in a millimetre: 72 to the inch of 25.4 mm. */
 const POINTS_PER_MM = 72 / 25.4;
@@ -26,7 +31,8 @@ export async function documentToPdf(
   fonts: PaperFonts,
   options: PdfOptions = {},
 ): Promise<Uint8Array> {
-  const pdf = startPdf(document);
+  const { palette = palettes.print, laid = new Map() } = options;
+  const pdf = await startPdf(document);
   const finished = collectBytes(pdf);
   for (const [name, bytes] of Object.entries(fonts)) {
     pdf.registerFont(name, (await sfntFromWoff(bytes)) as unknown as string);
@@ -39,14 +45,16 @@ export async function documentToPdf(
     });
     addBookmark(pdf, page, outline);
     pdf.save().scale(POINTS_PER_MM);
-    for (const mark of page.marks) drawPdfMark(pdf, mark, options.palette ?? palettes.print);
+    for (const mark of page.marks) drawPdfMark(pdf, mark, palette, laid);
     pdf.restore();
   }
   pdf.end();
   return finished;
 }
 
-function startPdf(document: DrawingDocument): PDFKit.PDFDocument {
+/** The library is loaded when the first PDF is made, so that a command without papers does not wait for it. */
+async function startPdf(document: DrawingDocument): Promise<PDFKit.PDFDocument> {
+  const { default: PDFDocument } = await import("pdfkit");
   return new PDFDocument({
     autoFirstPage: false,
     font: null as unknown as string,

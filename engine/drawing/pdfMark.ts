@@ -1,3 +1,5 @@
+import { type LaidCharacters, layOutByCharacter } from "./charactersLaidOut.ts";
+import type { PdfLayouts } from "./documentToPdf.ts";
 import { expandMark } from "./expandMark.ts";
 import { fontRuns } from "./fontRuns.ts";
 import { emMm, measureTextMm, textAreaMm } from "./measureTextMm.ts";
@@ -7,14 +9,19 @@ import type { Mark, Painted, TextMark } from "./scene.ts";
 import { colourValue } from "./wireColour.ts";
 
 /** Draws one mark on the open page, whose unit is the millimetre. */
-export function drawPdfMark(pdf: PDFKit.PDFDocument, mark: Mark, palette: Palette): void {
+export function drawPdfMark(
+  pdf: PDFKit.PDFDocument,
+  mark: Mark,
+  palette: Palette,
+  laid: PdfLayouts,
+): void {
   const expanded = expandMark(mark, palette);
   switch (expanded.kind) {
     case "group":
-      for (const inner of expanded.marks) drawPdfMark(pdf, inner, palette);
+      for (const inner of expanded.marks) drawPdfMark(pdf, inner, palette, laid);
       return;
     case "text":
-      drawText(pdf, expanded, palette);
+      drawText(pdf, expanded, palette, laid);
       return;
     case "line":
       pdf.path(pathText(polylineSteps([expanded.from, expanded.to], false)));
@@ -58,11 +65,16 @@ function setDash(pdf: PDFKit.PDFDocument, dashMm: readonly number[], phase: numb
   pdf.dash(dashMm as unknown as number, { phase });
 }
 
-function drawText(pdf: PDFKit.PDFDocument, mark: TextMark, palette: Palette): void {
+function drawText(
+  pdf: PDFKit.PDFDocument,
+  mark: TextMark,
+  palette: Palette,
+  laid: PdfLayouts,
+): void {
   const widthMm = measureTextMm(mark.text, mark.capHeightMm, mark.weight);
   const startMm = { start: 0, middle: -widthMm / 2, end: -widthMm }[mark.anchor];
   if (mark.onGround) {
-    drawPdfMark(pdf, { kind: "rect", area: textAreaMm(mark), fill: "ground" }, palette);
+    drawPdfMark(pdf, { kind: "rect", area: textAreaMm(mark), fill: "ground" }, palette, laid);
   }
   pdf.save();
   if (mark.turnDeg) pdf.rotate(mark.turnDeg, { origin: [mark.at.xMm, mark.at.yMm] });
@@ -70,6 +82,9 @@ function drawText(pdf: PDFKit.PDFDocument, mark: TextMark, palette: Palette): vo
   let xMm = mark.at.xMm + startMm;
   for (const run of fontRuns(mark.text, mark.weight)) {
     pdf.font(run.face).fontSize(emMm(run.face, mark.capHeightMm));
+    const known: LaidCharacters = laid.get(run.face) ?? new Map();
+    laid.set(run.face, known);
+    layOutByCharacter(pdf, known);
     pdf.text(run.text, xMm, mark.at.yMm, {
       lineBreak: false,
       baseline: "alphabetic",
