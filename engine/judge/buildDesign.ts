@@ -14,8 +14,8 @@ export function buildDesign({ job, routed, conductors, sizing, protection }: Pla
   const worst = worstCaseOf(job, conductors, compiled);
   const wiresAt = wiresByPin(job);
   const { elements } = compiled.jobNetwork;
-  const isMeasured = (place: number): boolean => {
-    const { kind, of } = elements[place]!;
+  const isMeasured = (elementIndex: number): boolean => {
+    const { kind, of } = elements[elementIndex]!;
     return kind !== "wire" || conductors.get(of)?.lengthMm !== null;
   };
   const design = {

@@ -9,7 +9,7 @@ export function loadRowsOf(
   job: Job,
   worst: WorstCase,
   wiresAt: ReadonlyMap<string, readonly Wire[]>,
-  isMeasured: (place: number) => boolean,
+  isMeasured: (elementIndex: number) => boolean,
 ): readonly CheckLoadRow[] {
   return [...worst.loads.values()]
     .map((seen): CheckLoadRow => {
@@ -27,7 +27,7 @@ export function loadRowsOf(
     .sort((a, b) => (a.load < b.load ? -1 : 1));
 }
 
-function whyUnknown(seen: LoadSeen, isMeasured: (place: number) => boolean): string | null {
+function whyUnknown(seen: LoadSeen, isMeasured: (elementIndex: number) => boolean): string | null {
   if (seen.load.ac) return "alternating current: judged by watts";
   if (seen.litCount === 0) return "worked in no state that was solved";
   if (seen.drop === null) return "in series with another load";

@@ -13,7 +13,7 @@ import type { LoadSeen } from "./worstCase.ts";
 
 interface Tracked {
   readonly load: Load;
-  readonly place: number;
+  readonly elementIndex: number;
   readonly litW: number;
   readonly isStarter: boolean;
   drop: LoadDrop | null;
@@ -65,9 +65,9 @@ export function loadTally(compiled: CompiledJob): LoadTally {
       const { momentCount, movedCount } = unrest(state);
       const drawnA = sources.reduce((sum, k) => sum + Math.abs(solution.elementA[k]!), 0);
       for (const one of tracked) {
-        const currentA = Math.abs(solution.elementA[one.place]!);
-        const v = voltsOf(map, solution, one.place);
-        const powerW = v * solution.elementA[one.place]!;
+        const currentA = Math.abs(solution.elementA[one.elementIndex]!);
+        const v = voltsOf(map, solution, one.elementIndex);
+        const powerW = v * solution.elementA[one.elementIndex]!;
         if (powerW > one.mostW) [one.mostW, one.mostState] = [powerW, state];
         if (currentA > one.mostA) one.mostA = currentA;
         if (-v > one.reversedV) one.reversedV = -v;
@@ -82,7 +82,7 @@ export function loadTally(compiled: CompiledJob): LoadTally {
         const beforeV = one.drop === null || isCalmer ? -1 : one.drop.feedV + one.drop.returnV;
         const lostV = batteryV(solution) - powerW / currentA;
         if (lostV <= beforeV) continue;
-        const drop = loadDrop(map, solution, { load: one.place, positiveEarth });
+        const drop = loadDrop(map, solution, { load: one.elementIndex, positiveEarth });
         if (drop === null) continue;
         if (drop.feedV + drop.returnV <= beforeV) continue;
         [one.drop, one.dropState] = [drop, state];
@@ -107,8 +107,8 @@ function unrestOf(job: Job) {
   };
 }
 
-function voltsOf(map: WayMap, { nodeV }: QuickSolution, place: number): number {
-  const [a, b] = map.elements[place]!.nodes;
+function voltsOf(map: WayMap, { nodeV }: QuickSolution, elementIndex: number): number {
+  const [a, b] = map.elements[elementIndex]!.nodes;
   return nodeV[a]! - nodeV[b]!;
 }
 
@@ -145,10 +145,10 @@ function trackedLoads({ job, jobNetwork }: CompiledJob, loads: readonly Load[]):
   );
   const share = figure("lampLaws", "lit-share", "value").value;
   return loads.flatMap((load) => {
-    const place = placeOf.get(load.ref);
-    if (place === undefined) return [];
+    const elementIndex = placeOf.get(load.ref);
+    if (elementIndex === undefined) return [];
     const ratedW = load.ratedW ?? job.supply.nominalV ** 2 / (load.resistanceOhm ?? Infinity);
     const isStarter = load.part.kind === "motor" && load.part.use === "starter";
-    return [{ load, place, litW: share * ratedW, isStarter, ...UNSEEN }];
+    return [{ load, elementIndex, litW: share * ratedW, isStarter, ...UNSEEN }];
   });
 }

@@ -1,29 +1,18 @@
-import { type Job, loadsOf, presentParts } from "../job/index.ts";
-import {
-  type CompiledJob,
-  compileJob,
-  conditionsOf,
-  operateJob,
-  type QuickState,
-  RUNNING_RPM,
-} from "../operate/index.ts";
+import { type Job, presentParts } from "../job/index.ts";
+import { type CompiledJob, compileJob, conditionsOf, type QuickState } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { type CurrentTally, currentsOf, newTally, tallyUp, worstStates } from "./currentTally.ts";
-import { declaredStates } from "./declaredStates.ts";
+import { fuseLoads, stageOf } from "./fuseLoads.ts";
 import { loadTally } from "./loadTally.ts";
+import { runningCurrents } from "./runningCurrents.ts";
 import { type FullState, searchStates } from "./searchStates.ts";
-import type { ShortedState, WorstCase } from "./worstCase.ts";
+import { shortGauge } from "./shortGauge.ts";
+import type { Currents, ShortedState, WorstCase } from "./worstCase.ts";
 
 /** Bounds the search for worst states, in solves. */
 const SOLVE_COUNT_MAX = 350;
-/** Bounds the states with the engine running, and those whose alternating nets are solved: they are dearer. */
-const RUNNING_COUNT_MAX = 6;
-const ALTERNATING_COUNT_MAX = 3;
 /** A starter that draws more than this is cranking, A. */
 const CRANKING_A = 5;
-/** A battery that gives this many times what all loads together are rated for, and a margin, with no starter turning, is shorted. */
-const SHORTED_RATIO = 1.5;
-const SHORTED_A = 10;
 /** Elements whose largest current steers the search. */
 const STEERING: ReadonlySet<string> = new Set(["wire", "contact", "fuse"]);
 
@@ -53,7 +42,7 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
   const turns = (elementA: Float64Array): boolean =>
     starters.some((k) => Math.abs(elementA[k]!) > CRANKING_A);
   const loads = loadTally(compiled);
-  const shortedA = shortGauge(compiled);
+  const shortOf = shortGauge(compiled);
   const shorted: ShortedState[] = [];
   const worst = (): readonly number[] => [
     ...worstStates(tallies.lasting, elements, STEERING),
@@ -63,10 +52,9 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
     watch: (state, solution, index) => {
       tallies.met[index] = { state: plain(state), batteryV: null };
       const starterTurns = turns(solution.elementA);
-      const shortA = starterTurns ? 0 : shortedA(solution.elementA);
-      if (shortA > 0) {
-        const contacts = contactsOver(elements, solution.elementA, shortA / 2);
-        shorted.push({ state: plain(state), currentA: shortA, contacts });
+      const short = starterTurns ? null : shortOf(state, solution.elementA);
+      if (short !== null) {
+        shorted.push(short);
         return;
       }
       const isStart = starterTurns || state.asIf === "cranking";
@@ -77,18 +65,18 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
     solveCountMax: SOLVE_COUNT_MAX,
   });
   const best = [...worstStates(tallies.lasting, elements, STEERING)].map((k) => search.states[k]!);
+  const fullA = stageOf(tallies.lasting);
   charged(job, conductors, best, tallies);
-  running(compiled, best, tallies);
-  const named = (tally: CurrentTally, kind: string) =>
-    currentsOf(tally, elements, kind, (index) => tallies.met[index]!);
+  const chargedA = stageOf(tallies.lasting);
+  runningCurrents(compiled, best.map(plain), (state, elementA) => {
+    tallies.met.push({ state, batteryV: null });
+    tallyUp(tallies.lasting, elementA, tallies.met.length - 1);
+  });
+  const stages = { fullA, chargedA, runningA: tallies.lasting.mostA };
+  const found = namedCurrents(compiled, tallies);
   return {
-    conductors: named(tallies.lasting, "wire"),
-    crankingConductors: named(tallies.cranking, "wire"),
-    fuses: named(tallies.lasting, "fuse"),
-    crankingFuses: named(tallies.cranking, "fuse"),
-    contacts: named(tallies.lasting, "contact"),
-    crankingContacts: named(tallies.cranking, "contact"),
-    joints: named(tallies.lasting, "joint"),
+    ...found,
+    fuses: fuseLoads(job, compiled, stages, { chargedV: chargingV(job), charged: found.fuses }),
     loads: loads.seen(),
     shorted,
     stateCount: tallies.met.length,
@@ -96,32 +84,19 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
   };
 }
 
-/** Answers what the battery gives where that can only be a short, A; else 0. */
-function shortGauge({ job, jobNetwork }: CompiledJob): (elementA: Float64Array) => number {
-  const { nominalV } = job.supply;
-  const coilsA = jobNetwork.elements.map(({ kind, law }) =>
-    kind === "coil" && law.kind === "ohm" ? nominalV / law.ohm : 0,
-  );
-  const loadsA = loadsOf(job)
-    .filter(({ part }) => part.kind !== "coil")
-    .filter(({ part }) => part.kind !== "motor" || part.use !== "starter")
-    .map(({ ratedW, resistanceOhm }) => (ratedW ?? nominalV ** 2 / resistanceOhm!) / nominalV);
-  const allA = [...coilsA, ...loadsA].reduce((sum, one) => sum + one, 0);
-  const batteries = jobNetwork.elements.flatMap(({ kind }, k) => (kind === "emf" ? [k] : []));
-  return (elementA) => {
-    const currentA = Math.max(0, ...batteries.map((k) => Math.abs(elementA[k]!)));
-    return currentA > SHORTED_RATIO * allA + SHORTED_A ? currentA : 0;
+function namedCurrents({ jobNetwork }: CompiledJob, { lasting, cranking, met }: Tallies) {
+  const named = (tally: CurrentTally, kind: string): Currents =>
+    currentsOf(tally, jobNetwork.elements, kind, (index) => met[index]!);
+  return {
+    conductors: named(lasting, "wire"),
+    crankingConductors: named(cranking, "wire"),
+    fuses: named(lasting, "fuse"),
+    crankingFuses: named(cranking, "fuse"),
+    contacts: named(lasting, "contact"),
+    crankingContacts: named(cranking, "contact"),
+    joints: named(lasting, "joint"),
   };
 }
-
-const contactsOver = (
-  elements: CompiledJob["jobNetwork"]["elements"],
-  elementA: Float64Array,
-  currentA: number,
-): readonly string[] =>
-  elements.flatMap(({ kind, of }, k) =>
-    kind === "contact" && Math.abs(elementA[k]!) > currentA ? [of] : [],
-  );
 
 const plain = ({ positions, engine, flash }: FullState): QuickState => ({
   positions,
@@ -154,61 +129,6 @@ export function chargingV(job: Job): number | null {
     part.kind === "regulator" && part.type !== "ac-shunt" ? [part.setV.value] : [],
   );
   return setsV.length === 0 ? null : Math.max(...setsV);
-}
-
-/** Charging leads and alternating nets carry nothing until the engine runs. */
-function running(compiled: CompiledJob, best: readonly FullState[], tallies: Tallies): void {
-  const { job } = compiled;
-  const speedRpm = fastestRpm(job);
-  if (speedRpm === null) return;
-  const engine = { mode: "running" as const, speedRpm };
-  const declared = declaredStates(job).map(({ state }) => state);
-  const asked = declared.filter((state) => state.engine?.mode === "running");
-  const states = [...best.map(plain).slice(0, RUNNING_COUNT_MAX), ...asked]
-    .slice(0, RUNNING_COUNT_MAX)
-    .map((state) => ({ ...state, engine }));
-  const keep = (state: QuickState, elementA: Float64Array): void => {
-    tallies.met.push({ state, batteryV: null });
-    tallyUp(tallies.lasting, elementA, tallies.met.length - 1);
-  };
-  for (const state of states) {
-    const solution = compiled.solve(state);
-    if (solution.converged) keep(state, solution.elementA);
-  }
-  if (compiled.nets.nets.length === 0) return;
-  const lit = [...asked, ...best.map(plain)].slice(0, ALTERNATING_COUNT_MAX);
-  for (const state of lit.map((one) => ({ ...one, engine }))) {
-    const elementA = alternating(compiled, state);
-    if (elementA !== null) keep(state, elementA);
-  }
-}
-
-/** Fastest speed any output is stated at, rpm; null where no generator's output is stated. */
-function fastestRpm(job: Job): number | null {
-  const speeds = presentParts(job).flatMap((part) =>
-    part.kind === "generator"
-      ? part.windings.flatMap(({ points }) => (points ?? []).map((point) => point.speedRpm))
-      : [],
-  );
-  return speeds.length === 0 ? null : Math.max(RUNNING_RPM, ...speeds);
-}
-
-/** Currents of a running state with its alternating nets, A rms; null where it does not settle. */
-function alternating(compiled: CompiledJob, state: QuickState): Float64Array | null {
-  const { job, conductors, jobNetwork } = compiled;
-  const operated = operateJob(job, conductors, {
-    set: state.positions ?? {},
-    flash: state.flash ?? "off",
-    ...(state.engine && { engine: state.engine }),
-  });
-  if (!operated.ok || !operated.solution.converged) return null;
-  const placeOf = new Map(jobNetwork.elements.map(({ id }, k) => [id, k]));
-  const elementA = new Float64Array(jobNetwork.elements.length);
-  for (const { id, currentA } of operated.solution.elements) {
-    const place = placeOf.get(id);
-    if (place !== undefined) elementA[place] = currentA;
-  }
-  return elementA;
 }
 
 function startersOf({ job, jobNetwork }: CompiledJob): readonly number[] {

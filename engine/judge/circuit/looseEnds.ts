@@ -2,7 +2,6 @@ import { loadsOf, type Part, pinRef, presentParts } from "../../job/index.ts";
 import type { Finding } from "../../messages/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
-import { reachOver } from "../reachOver.ts";
 
 /** Pins that lead nowhere, and parts both of whose pins are the same place. */
 export const looseEnds: Judge = (design) => [...emptyPins(design), ...bridgedParts(design)];
@@ -49,11 +48,8 @@ function neededPins(part: Part): readonly string[] {
 }
 
 /** Loads and fuses that wire alone joins round: a current need not go through them. */
-function bridgedParts(design: Design): readonly Finding[] {
-  const { job } = design;
-  const byWire = (kind: string): boolean => kind === "wire" || kind === "joint" || kind === "bond";
-  const isRound = ([a, b]: readonly [string, string]): boolean =>
-    reachOver(design, [a], byWire).has(b);
+function bridgedParts({ job, compiled }: Design): readonly Finding[] {
+  const isOneNet = netsOfWire(compiled);
   const fuses = presentParts(job).flatMap((part) => {
     const [a, b] = part.pins;
     if (part.kind !== "fuse" || a === undefined || b === undefined) return [];
@@ -62,7 +58,7 @@ function bridgedParts(design: Design): readonly Finding[] {
   });
   const loads = loadsOf(job).map(({ ref, pins }) => ({ kind: "load" as const, id: ref, pins }));
   return [...fuses, ...loads]
-    .filter(({ pins }) => isRound(pins))
+    .filter(({ pins }) => isOneNet(pins[0], pins[1]))
     .map(({ kind, id }) =>
       findingOf({
         code: kind === "fuse" ? "fuse-bridged" : "load-bridged",
@@ -71,3 +67,25 @@ function bridgedParts(design: Design): readonly Finding[] {
       }),
     );
 }
+
+/** Whether wire, joints and bonds alone join two pins. */
+function netsOfWire({ jobNetwork }: Design["compiled"]): (a: string, b: string) => boolean {
+  const { elements, nodes } = jobNetwork;
+  const netOf = Int32Array.from(nodes.names, (_, node) => node);
+  const find = (node: number): number => {
+    let top = node;
+    while (netOf[top] !== top) top = netOf[top]!;
+    netOf[node] = top;
+    return top;
+  };
+  for (const { kind, nodes: ends, law } of elements) {
+    const isJoin = kind === "wire" || kind === "joint" || kind === "bond";
+    const conducts = law.kind === "ohm" && law.ohm < INSULATING_OHM;
+    if (isJoin && conducts) netOf[find(ends[0])] = find(ends[1]);
+  }
+  const node = (pin: string): number => nodes.indexOf.get(pin)!;
+  return (a, b) => find(node(a)) === find(node(b));
+}
+
+/** A painted or rubber bond stands in the network as a resistance above this, Ω. */
+const INSULATING_OHM = 1e6;

@@ -24,8 +24,13 @@ interface Symptom {
  * though they are off. Told as what would be seen, with the break as the first thing to suspect.
  */
 export const sharedReturns: Judge = (design) => {
-  const states = quietStates(design);
-  const symptoms = breaks(design).flatMap((open) => worstSymptom(design, open, states) ?? []);
+  const lamps = lampsOf(design);
+  const states = quietStates(design).map((state): Intact => {
+    return { state, before: shares(design, lamps, state) };
+  });
+  const symptoms = breaks(design).flatMap(
+    (open) => worstSymptom(design, { lamps, states }, open) ?? [],
+  );
   const groups = new Map<string, Symptom[]>();
   for (const symptom of symptoms) {
     const key = symptom.stray.map(({ load }) => load).join(" ");
@@ -66,45 +71,63 @@ function quietStates({ worst }: Design): readonly QuickState[] {
   return [...states.values()].slice(0, STATE_COUNT_MAX);
 }
 
-function worstSymptom(
-  design: Design,
-  open: string,
-  states: readonly QuickState[],
-): readonly Symptom[] | null {
-  const found = states
-    .map((state): Symptom => {
-      const before = shares(design, state);
-      const after = shares(design, { ...state, open: [open] });
-      const lit = figure("lampLaws", "lit-share", "value").value;
-      const stray = [...after]
-        .filter(([load, share]) => share >= lit && before.get(load)! < lit)
-        .map(([load, shareRatio]) => ({ load, shareRatio }));
-      const dimmed = [...before]
-        .filter(([load, share]) => share >= lit && after.get(load)! < lit)
-        .map(([load]) => load);
-      return { open, state, stray, dimmed };
-    })
-    .filter(({ stray }) => stray.length > 0)
-    .sort((a, b) => b.stray.length - a.stray.length);
-  return found[0] === undefined ? null : [found[0]];
+/** Filaments and light sources on the battery, with their places in the network. */
+interface Lamps {
+  readonly refs: readonly string[];
+  readonly places: readonly number[];
+  readonly ratedW: readonly number[];
 }
 
-/** Share of its rated power each filament and light source gets. */
-function shares({ compiled, job }: Design, state: QuickState): ReadonlyMap<string, number> {
+function lampsOf({ compiled, job }: Design): Lamps {
+  const placeOf = new Map(
+    compiled.jobNetwork.elements.flatMap(({ of, kind }, k) =>
+      kind === "contact" ? [] : [[of, k] as const],
+    ),
+  );
+  const lamps = loadsOf(job).filter(({ kind, ac, ref }) => {
+    return kind === "filament" && !ac && placeOf.has(ref);
+  });
+  return {
+    refs: lamps.map(({ ref }) => ref),
+    places: lamps.map(({ ref }) => placeOf.get(ref)!),
+    ratedW: lamps.map(({ ratedW }) => ratedW ?? Number.POSITIVE_INFINITY),
+  };
+}
+
+/** Share of its rated power each lamp gets. */
+function shares({ compiled }: Design, lamps: Lamps, state: QuickState): readonly number[] {
   const { elements } = compiled.jobNetwork;
   const { nodeV, elementA } = compiled.solve(state);
-  const lamps = new Map(
-    loadsOf(job)
-      .filter(({ kind, ac }) => kind === "filament" && !ac)
-      .map((load) => [load.ref, load.ratedW ?? Infinity]),
-  );
-  return new Map(
-    elements.flatMap(({ of, kind, nodes: [a, b] }, k): (readonly [string, number])[] => {
-      const ratedW = lamps.get(of);
-      if (ratedW === undefined || kind === "contact") return [];
-      return [[of, ((nodeV[a]! - nodeV[b]!) * elementA[k]!) / ratedW]];
-    }),
-  );
+  return lamps.places.map((k, i) => {
+    const [a, b] = elements[k]!.nodes;
+    return ((nodeV[a]! - nodeV[b]!) * elementA[k]!) / lamps.ratedW[i]!;
+  });
+}
+
+/** The state in which a break lights most that is off; null where it never does. */
+function worstSymptom(
+  design: Design,
+  { lamps, states }: { readonly lamps: Lamps; readonly states: readonly Intact[] },
+  open: string,
+): Symptom | null {
+  const lit = figure("lampLaws", "lit-share", "value").value;
+  let worst: Symptom | null = null;
+  for (const { state, before } of states) {
+    const after = shares(design, lamps, { ...state, open: [open] });
+    const stray = lamps.refs.flatMap((load, i) =>
+      after[i]! >= lit && before[i]! < lit ? [{ load, shareRatio: after[i]! }] : [],
+    );
+    if (stray.length <= (worst?.stray.length ?? 0)) continue;
+    const dimmed = lamps.refs.filter((_, i) => before[i]! >= lit && after[i]! < lit);
+    worst = { open, state, stray, dimmed };
+  }
+  return worst;
+}
+
+/** A state with nothing broken. */
+interface Intact {
+  readonly state: QuickState;
+  readonly before: readonly number[];
 }
 
 function symptomFinding({ job }: Design, group: readonly Symptom[]): Finding {
