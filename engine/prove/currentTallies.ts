@@ -1,0 +1,61 @@
+import type { CompiledJob, QuickState } from "../operate/index.ts";
+
+/** Largest current of every element over the states met, with the state; a starter turning counts apart: it lasts seconds. */
+export interface CurrentTallies {
+  readonly lastingA: Float64Array;
+  readonly lastingState: (MetState | null)[];
+  readonly startingA: Float64Array;
+}
+
+export interface MetState {
+  readonly state: QuickState;
+  /** Volts the battery was held at; null: full, at rest. */
+  readonly batteryV: number | null;
+}
+
+/** A starter that draws more than this is cranking, A. */
+const CRANKING_A = 5;
+
+export function newCurrentTallies(elementCount: number): CurrentTallies {
+  return {
+    lastingA: new Float64Array(elementCount),
+    lastingState: Array.from({ length: elementCount }, () => null),
+    startingA: new Float64Array(elementCount),
+  };
+}
+
+/** Elements of starter motors. */
+export function starterElements({ job, jobNetwork }: CompiledJob): readonly number[] {
+  const starters = new Set(
+    job.parts.flatMap((part) => (part.kind === "motor" && part.use === "starter" ? [part.id] : [])),
+  );
+  return jobNetwork.elements.flatMap(({ of, kind }, k) =>
+    kind !== "wire" && of.includes(":") && starters.has(of.split(":")[0]!) ? [k] : [],
+  );
+}
+
+export function tallyCurrents(
+  tallies: CurrentTallies,
+  elementA: Float64Array,
+  met: MetState,
+  starters: readonly number[],
+): void {
+  const turns = starters.some((k) => Math.abs(elementA[k]!) > CRANKING_A);
+  const best = turns ? tallies.startingA : tallies.lastingA;
+  for (let k = 0; k < elementA.length; k++) {
+    const currentA = Math.abs(elementA[k]!);
+    if (!(currentA > best[k]!)) continue;
+    best[k] = currentA;
+    if (!turns) tallies.lastingState[k] = met;
+  }
+}
+
+/** The larger of two runs, the first where they are equal: so parts merge the same whatever their number. */
+export function mergedTallies(one: CurrentTallies, other: CurrentTallies): CurrentTallies {
+  const isMore = (k: number): boolean => other.lastingA[k]! > one.lastingA[k]!;
+  return {
+    lastingA: one.lastingA.map((a, k) => Math.max(a, other.lastingA[k]!)),
+    lastingState: one.lastingState.map((met, k) => (isMore(k) ? other.lastingState[k]! : met)),
+    startingA: one.startingA.map((a, k) => Math.max(a, other.startingA[k]!)),
+  };
+}

@@ -1,0 +1,128 @@
+import { expectedOf, type OperateState, type QuickState } from "../operate/index.ts";
+import { groupingOf, groupStates } from "./groupStates.ts";
+import type { OpenPlace } from "./openPlaces.ts";
+import type { ProofPlan } from "./proofPlan.ts";
+import type { Assignment, EngineState } from "./stateSpace.ts";
+import { splitVariables } from "./switchGroups.ts";
+
+/** A load from which a rider sees something although its own switch is off. */
+export interface StrayLoad {
+  readonly load: number;
+  readonly shareRatio: number;
+  /** Its share with everything whole in the same state. */
+  readonly wholeRatio: number;
+  readonly open: string | null;
+  readonly openNames: readonly string[];
+  readonly state: QuickState;
+  /** Loads that work in that state with everything whole and no longer do. */
+  readonly dimmed: readonly number[];
+  /** Loads whose power the stray load shares: they carry its current. */
+  readonly working: readonly number[];
+}
+
+export interface StrayPart {
+  readonly strays: readonly StrayLoad[];
+  readonly stateCount: number;
+  readonly skippedCount: number;
+}
+
+/** A load that gets this share of its rated power with its own switch off is said to stray. */
+export const STRAY_RATIO = 0.05;
+/** A place that carries less than this changes nothing when it parts, A. */
+const CARRIES_NOTHING_A = 1e-6;
+/** Of a group with more combinations than this, those are solved in which any three of its switches meet in every way. */
+const MOST_COMBINATIONS = 64;
+/** The first split of the whole machine (the key, as a rule) is kept, so that any three meet under each of its positions. */
+const MOST_SPLITS = 1;
+
+/**
+ * What strays with one place open. The place is taken out of the machine and the groups at its two ends are made anew: what
+ * shared a lost earth is one group then, with all its switches. Each of its combinations is solved; a combination in
+ * which the place carried nothing is left out, because removing a branch without current leaves every voltage as it was.
+ */
+export function strayOf(plan: ProofPlan, place: OpenPlace): StrayPart {
+  const { solver, space, still, heaviest } = plan;
+  const engine = space.engines[0]!;
+  const grouping = groupingOf(solver, space, {
+    running: false,
+    opened: place.elements,
+    near: place.ends,
+    splitFirst: splitVariables(still.trees),
+    mostSplits: MOST_SPLITS,
+  });
+  const found = new Map<number, StrayLoad>();
+  const solved = new Set<string>();
+  let [stateCount, skippedCount] = [0, 0];
+  for (const { group, given } of groupStates(
+    space,
+    grouping,
+    engine,
+    heaviest,
+    MOST_COMBINATIONS,
+  )) {
+    const full = space.completed(given, engine);
+    const key = JSON.stringify(full);
+    if (full === null || solved.has(key)) continue;
+    solved.add(key);
+    const whole = space.quick(full, engine);
+    const before = solver.solve(whole);
+    const carries = [...place.elements].some(
+      (k) => Math.abs(before.elementA[k]!) > CARRIES_NOTHING_A,
+    );
+    if (!carries) {
+      skippedCount++;
+      continue;
+    }
+    stateCount++;
+    const state = { ...whole, open: [place.name] };
+    const after = solver.solve(state);
+    const wholeShares = solver.shares(whole, before);
+    const shares = solver.shares(state, after);
+    for (const stray of straysIn(plan, {
+      state,
+      full,
+      engine,
+      wholeShares,
+      shares,
+      elements: group.elements,
+    })) {
+      const known = found.get(stray.load);
+      if (known !== undefined && known.shareRatio >= stray.shareRatio) continue;
+      found.set(stray.load, { ...stray, open: place.name, openNames: place.names });
+    }
+  }
+  return { strays: [...found.values()].sort((a, b) => a.load - b.load), stateCount, skippedCount };
+}
+
+interface Solved {
+  readonly state: QuickState;
+  readonly full: Assignment;
+  readonly engine: EngineState;
+  readonly wholeShares: Float64Array;
+  readonly shares: Float64Array;
+  readonly elements: ReadonlySet<number>;
+}
+
+/** Loads that are off by their intents (or dead with everything whole) and get more than the share. */
+function straysIn(plan: ProofPlan, solved: Solved): readonly StrayLoad[] {
+  const { loads, litRatio } = plan.solver;
+  const { state, shares, wholeShares } = solved;
+  const dimmed = loads.flatMap((_, k) =>
+    wholeShares[k]! >= litRatio && shares[k]! < 0.8 * wholeShares[k]! ? [k] : [],
+  );
+  return loads.flatMap((_, load): StrayLoad[] => {
+    const shareRatio = Math.abs(shares[load]!);
+    const wholeRatio = Math.abs(wholeShares[load]!);
+    if (!(shareRatio > STRAY_RATIO) || shareRatio <= wholeRatio * 1.01) return [];
+    if (wholeRatio > STRAY_RATIO || !isOff(plan, load, state, wholeRatio)) return [];
+    return [
+      { load, shareRatio, wholeRatio, open: null, openNames: [], state, dimmed, working: [] },
+    ];
+  });
+}
+
+function isOff(plan: ProofPlan, load: number, state: QuickState, wholeRatio: number): boolean {
+  const { ref } = plan.solver.loads[load]!.load;
+  const expected = expectedOf(plan.input.job, ref, state as OperateState);
+  return expected === null ? wholeRatio <= STRAY_RATIO : !expected;
+}
