@@ -13,7 +13,7 @@ export interface Descent extends KirchhoffCheck {
 }
 
 /**
- * Newton with an exact-enough line search, from the volts in work.positionV. Every law rises, so the node volts minimise the
+ * Newton with an exact-enough line search, from the volts in work.positionV (or from 0 V). Every law rises, so the node volts minimise the
  * convex content Φ = Σ ∫ i dv, whose gradient is the current left over at each node; the slope of Φ along a step rises
  * steadily, so its zero can be bracketed and no step can run away. Also serves as iterative refinement.
  * (Content: Millar 1951, Philosophical Magazine 42, *memory*.)
@@ -23,7 +23,7 @@ export function descendContent(
   shorts: readonly Short[],
   most: number,
 ): Descent {
-  let check = measureKirchhoff(compiled, shorts);
+  let check = betterStart(compiled, shorts);
   let stepCount = 0;
   const n = compiled.pattern.unknownCount;
   const step = new Float64Array(n + 1);
@@ -35,6 +35,18 @@ export function descendContent(
     check = walk(compiled, shorts, from, step);
   }
   return { ...check, stepCount };
+}
+
+/** The present volts, or 0 V everywhere where that leaves less current over: far up a junction a step gains next to nothing. */
+function betterStart(compiled: CompiledNetwork, shorts: readonly Short[]): KirchhoffCheck {
+  const { positionV } = compiled.work;
+  const here = measureKirchhoff(compiled, shorts);
+  const from = positionV.slice();
+  positionV.fill(0);
+  const atZero = measureKirchhoff(compiled, shorts);
+  if (!(here.residualA <= atZero.residualA)) return atZero;
+  positionV.set(from);
+  return measureKirchhoff(compiled, shorts);
 }
 
 /** Solves G · step = −leftover with the slopes last measured. */

@@ -17,7 +17,7 @@ import {
   weighedCode,
 } from "./meshCode.ts";
 import { evaluateCode, newtonCode } from "./newtonCode.ts";
-import { applyOneShortCode } from "./oneShortCode.ts";
+import { applyOneShortCode, startOneShortCode } from "./oneShortCode.ts";
 import { unsignedLeb } from "./wasmCode.ts";
 import { callOf, FUNCTIONS, GLOBALS, wasmModule } from "./wasmModule.ts";
 
@@ -35,6 +35,7 @@ export interface KernelFunctions {
   backward(from: number, to: number, source: number, volts: number): void;
   weighed(from: number, to: number, one: number, other: number): number;
   addScaled(from: number, to: number, one: number, other: number, factor: number): void;
+  startOneShort(placeA: number, placeB: number, ohm: number): void;
   evaluateAll(): void;
   newton(most: number, shortCount: number): number;
   reduce(leakS: number): void;
@@ -79,7 +80,16 @@ function moduleBytes(): Uint8Array<ArrayBuffer> {
     return [0x23, ...unsignedLeb(index)];
   };
   const order = [
-    ...["eliminate", "forward", "backward", "weighed", "addScaled", "applyOneShort", "evaluate"],
+    ...[
+      "eliminate",
+      "forward",
+      "backward",
+      "weighed",
+      "addScaled",
+      "startOneShort",
+      "applyOneShort",
+      "evaluate",
+    ],
     ...["evaluateAll", "newton", "reduce", "measure", "largestLeftover"],
   ];
   const call = callOf([...IMPORTS.map(({ name }) => name), ...order]);
@@ -89,6 +99,7 @@ function moduleBytes(): Uint8Array<ArrayBuffer> {
     backwardCode(known),
     weighedCode(known),
     addScaledCode(),
+    startOneShortCode(known, call),
     applyOneShortCode(known, call),
     evaluateCode(known, call),
     evaluateAllCode(known, call),

@@ -30,11 +30,18 @@ export function shortColumns(
   if (shorts.length > MOST_SHORTS) throw new Error(`${shorts.length} shorts; ${MOST_SHORTS} fit`);
   const n = pattern.unknownCount;
   const made = roomFor(compiled, shorts.length, firstLate);
+  for (let k = 0; k < shorts.length; k++) checkShort(compiled, shorts[k]!);
+  if (shorts.length === 1 && firstLate === pattern.splitColumn) {
+    const { a, b, ohm } = shorts[0]!;
+    kernel.run.startOneShort(pattern.positionOfNode[a]!, pattern.positionOfNode[b]!, ohm);
+    made.earlyMatrixOhm[0] = work.oneShort[0]!;
+    made.earlyV[0] = work.oneShort[1]!;
+    return made;
+  }
   const { shortColumn, shortLate } = work;
   shortColumn.fill(0, 0, shorts.length * (n + 1));
   for (let k = 0; k < shorts.length; k++) {
     const { a, b, ohm } = shorts[k]!;
-    checkShort(compiled, shorts[k]!);
     const base = k * (n + 1);
     const placeA = base + pattern.positionOfNode[a]!;
     const placeB = base + pattern.positionOfNode[b]!;
@@ -51,8 +58,6 @@ export function shortColumns(
     }
   }
   accumulate(compiled, made, 0, firstLate, made.earlyMatrixOhm, made.earlyV);
-  work.oneShort[0] = made.earlyMatrixOhm[0] ?? 0;
-  work.oneShort[1] = made.earlyV[0] ?? 0;
   return made;
 }
 

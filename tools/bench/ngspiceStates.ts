@@ -26,10 +26,15 @@ export function ngspiceStatesPerSecond(
     settled.map(({ pulled }) => pulled),
   );
   const text = ngspiceText(made.network, [], []).replace("op\nprint all", control.join("\n"));
-  const from = performance.now();
-  const run = spawnSync("ngspice", ["-b"], { input: text, encoding: "utf8", maxBuffer: 1 << 30 });
-  const seconds = (performance.now() - from) / 1000;
+  const timed = 'TIMEFORMAT="processor %U %S"; time ngspice -b';
+  const run = spawnSync("bash", ["-c", timed], {
+    input: text,
+    encoding: "utf8",
+    maxBuffer: 1 << 30,
+  });
   if (run.error) throw new Error(`ngspice could not be run: ${run.error.message}`);
+  const [, user, system] = /^processor (\S+) (\S+)$/m.exec(run.stderr) ?? [];
+  const seconds = Number(user) + Number(system);
   const points = readPoints(run.stdout);
   if (points.length !== states.length)
     throw new Error(`${points.length} operating points of ${states.length}`);
