@@ -94,6 +94,15 @@ describe("what dies with a fuse", () => {
   });
 });
 
+describe("what dies through a relay", () => {
+  test("the four's headlamp control fuse takes both filaments: their relays can no longer pull", () => {
+    const read = readJob(readFileSync(join(here, "../../demos/minazuru-four.json"), "utf8"));
+    if (!read.ok) throw new Error("the demo does not read");
+    const { dies } = protectionOf(read.job);
+    expect(dies.get("F1")).toEqual(expect.arrayContaining(["HEAD:HI-E", "HEAD:LO-E"]));
+  });
+});
+
 describe("a return wire", () => {
   test("is reached through the load whose feed lets the most through, one failing at a time", () => {
     const [guard] = protectionOf(readMachine("c")).guards.get("C69")!;

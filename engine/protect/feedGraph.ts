@@ -29,6 +29,8 @@ export interface FeedLoad {
   /** PART:A-B; for a relay coil too, which is no load of its own to `dies`. */
   readonly ref: string;
   readonly isCoil: boolean;
+  /** Relay the coil belongs to. */
+  readonly relay: string | null;
   readonly from: number;
   readonly to: number;
 }
@@ -60,9 +62,10 @@ export function feedGraph(job: Job, network: JobNetwork, conductors: Conductors)
   network.elements.forEach((element, index) => {
     const [from, to] = element.nodes;
     const isLoad = loadRefs.has(element.of);
-    if (isLoad || element.kind === "coil")
-      loads.push({ ref: element.of, isCoil: !isLoad, from, to });
-    else if (isPath(element, ammeters)) {
+    if (isLoad || element.kind === "coil") {
+      const relay = isLoad ? null : (element.of.split(":")[0] ?? null);
+      loads.push({ ref: element.of, isCoil: !isLoad, relay, from, to });
+    } else if (isPath(element, ammeters)) {
       const fuse = element.kind === "fuse" ? fuses.get(element.of) : undefined;
       const conductor = element.kind === "wire" ? element.of : null;
       // A cut-out opens on reverse current, so it feeds the machine and never the dynamo.

@@ -3,6 +3,7 @@ import type { Job } from "../job/index.ts";
 import type { JobNetwork } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { type BlockCut, blockCut, blocksAbove } from "./blockCuts.ts";
+import { diesWith } from "./diesWith.ts";
 import { type FeedEdge, type FeedGraph, feedGraph } from "./feedGraph.ts";
 import { type FeedSource, feedSources } from "./feedSources.ts";
 import { returnLoads } from "./returnLoads.ts";
@@ -65,10 +66,15 @@ export function wireGuards(job: Job, network: JobNetwork, conductors: Conductors
     if (list === undefined || list.some((guard) => guard.sourceKind === "battery")) continue;
     list.push(...reaches.flatMap((one) => worstThroughLoad(one, loads) ?? []));
   }
-  return { guards, dies: diesWith(graph, reaches), sources };
+  return {
+    guards,
+    dies: diesWith(graph, reaches, (left, source, root) => reach(job, left, source, root)),
+    sources,
+  };
 }
 
-interface Reach {
+export interface Reach {
+  readonly root: number;
   readonly source: FeedSource;
   guardOfEdge(edge: FeedEdge): Guard | null;
   guardOfNode(node: number, via: string | null): Guard | null;
@@ -101,6 +107,7 @@ function reach(job: Job, graph: FeedGraph, source: FeedSource, root: number): Re
   };
   return {
     source,
+    root,
     guardOfEdge: (edge) => {
       const index = indexOf.get(edge)!;
       const block = tree.blockOfEdge[index]!;
@@ -188,20 +195,4 @@ function worstThroughLoad(
       worst = guard;
   }
   return worst;
-}
-
-function diesWith(
-  graph: FeedGraph,
-  reaches: readonly Reach[],
-): ReadonlyMap<string, readonly string[]> {
-  const dies = new Map<string, Set<string>>();
-  const battery = reaches.find((one) => one.source.kind === "battery");
-  if (battery === undefined) return new Map();
-  for (const { ref, isCoil, from, to } of graph.loads) {
-    if (isCoil) continue;
-    for (const fuse of [...battery.fusesOnEveryWay(from), ...battery.fusesOnEveryWay(to)]) {
-      dies.set(fuse, (dies.get(fuse) ?? new Set()).add(ref));
-    }
-  }
-  return new Map([...dies].map(([fuse, loads]) => [fuse, [...loads].sort()]));
 }
