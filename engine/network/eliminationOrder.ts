@@ -7,7 +7,7 @@ export interface EliminatedNode {
 /**
  * Minimum-degree elimination order of the graph on nodes 1 .. nodeCount − 1 (node 0, the reference, is never eliminated).
  * Taking a node out joins all its neighbours (star-mesh), which is the fill of the factor. Of equal degrees the one fewest
- * others must precede comes first: a chain goes by every second node instead of from end to end, so that a processor has
+ * others must precede comes first: a chain between junctions goes by every second node instead of from end to end, so that a processor has
  * independent work at hand. Then the lower node.
  * @param latePenaltyCount added to the degree of the nodes in `late`, so that they tend to come last
  */

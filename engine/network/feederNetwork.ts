@@ -164,7 +164,7 @@ function addRelay(draft: Draft, from: number, back: number, inNode: number, outN
 }
 
 function addDiode(draft: Draft, from: number, to: number, returnPoint: number): void {
-  const law: DiodeLaw = { kind: "diode", isA: 1e-9, n: 1.8, seriesOhm: 0.02, thermalV: 0.025865 };
+  const law: DiodeLaw = { kind: "diode", isA: 1e-9, n: 1.8, seriesOhm: 0.02, thermalV: 0.026 };
   const middle = node(draft);
   const [anode, cathode] = draft.shape.emfV > 0 ? [from, middle] : [middle, from];
   add(draft, anode, cathode, law);

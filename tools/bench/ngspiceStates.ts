@@ -6,7 +6,7 @@ import {
   floatingNodes,
   settleRelays,
 } from "../../engine/network/index.ts";
-import { ngspiceText } from "../../engine/network/ngspiceText.ts";
+import { ngspiceText } from "./ngspiceText.ts";
 
 /**
  * Solves the same states in one ngspice process: an operating point, a few resistors altered, the next one. Relays are put

@@ -1,10 +1,9 @@
 import { spawnSync } from "node:child_process";
-import type { Law, Network } from "./network.ts";
-import type { BranchOverride, Short } from "./solution.ts";
+import type { BranchOverride, Law, Network, Short } from "../../engine/network/index.ts";
 
 /**
- * Test support: a network written for a general circuit simulator, in the smooth filament form, so that it can be solved by
- * code that is not ours. Not exported by the room.
+ * A network written for a general circuit simulator, in the smooth filament form, so that it can be solved by
+ * code that is not ours.
  */
 export function ngspiceText(
   net: Network,

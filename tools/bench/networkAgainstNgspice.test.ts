@@ -1,12 +1,15 @@
 import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
-import { compileNetwork } from "./compileNetwork.ts";
-import { feederNetwork, OPEN_OHM, seeded } from "./feederNetwork.ts";
-import type { Network } from "./network.ts";
+import { feederNetwork, OPEN_OHM, seeded } from "../../engine/network/feederNetwork.ts";
+import {
+  type BranchOverride,
+  compileNetwork,
+  floatingNodes,
+  type Network,
+  type Short,
+  solveNetwork,
+} from "../../engine/network/index.ts";
 import { ngspiceText, ngspiceVolts } from "./ngspiceText.ts";
-import type { BranchOverride, Short } from "./solution.ts";
-import { solveNetwork } from "./solveNetwork.ts";
-import { floatingNodes } from "./theveninConductances.ts";
 
 /** Pass mark: the project's own bound against the simulator, over nodes that do not float. */
 const AGREEMENT_V = 1e-6;
