@@ -19,6 +19,7 @@ const ENDINGS = [
   "Wh",
   "Lm",
   "Kg",
+  "G",
   "Hz",
   "A2s",
   "MinS",
@@ -31,6 +32,7 @@ const ENDINGS = [
   "PerKm",
   "Deg",
   "Rad",
+  "rad",
   "Px",
   "Pt",
   "Em",
@@ -109,12 +111,18 @@ const GRAPH = new Set(
   (
     "node edge from to root vertex block entry exit element without feedNode " +
     "load start option group first last low high bound lowerBound cost gap weight sum ratio factor " +
-    "place mark contact column output exciter cutOut fieldWinding positive negative at of mostSplits"
+    "most mostOver size g piece bothFrom place mark contact column output exciter cutOut fieldWinding positive negative at of mostSplits"
   ).split(" "),
 );
 
 /** Names the contract fixes. */
-const CONTRACT = new Set("relativeLight relativeLightLow statesSolved opens samples".split(" "));
+const CONTRACT = new Set(
+  (
+    "relativeLight relativeLightLow statesSolved opens samples shareOfRatedPower positions relayTwiceSettled " +
+    "shortsToEarth shortsToNeighbour resistancesPerShort batteryCases temperatureCases faultStatesCovered screened " +
+    "solvedInFull fixed least moving volts bundle"
+  ).split(" "),
+);
 
 /** Whether a numeric name says its unit. */
 export function endsInUnit(name: string): boolean {
