@@ -132,7 +132,7 @@ function layWire(cell: Extract<TableCell, { kind: "wire" }>, widthMm: number): L
   const textFromMm = CELL_PAD_MM + SWATCH_MM + 1.5;
   const innerMm = widthMm - textFromMm - CELL_PAD_MM;
   const code = textLines(cell.code, TEXT_STYLE.strong, innerMm);
-  const word = textLines(cell.word, TEXT_STYLE.text, innerMm);
+  const word = cell.word === "" ? [] : textLines(cell.word, TEXT_STYLE.text, innerMm);
   const swatch: Mark = {
     kind: "wire",
     points: [

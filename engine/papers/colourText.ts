@@ -32,15 +32,27 @@ export function colourCode(colour: Colour | undefined, letters: Letters): string
     .join(BETWEEN[letters]);
 }
 
-/** Colour as words: `brown, blue tracer`. */
+/** Colour as words, main colour first: `brown, blue`. */
 export function colourWords(colour: Colour | undefined): string {
   if (colour === undefined) return "colour not chosen";
   const { main, tracer, secondTracer } = colour;
-  if (tracer === undefined) return main;
-  return `${main}, ${tracer}${secondTracer === undefined ? "" : ` and ${secondTracer}`} tracer`;
+  return [main, tracer, secondTracer].filter((word) => word !== undefined).join(", ");
 }
 
-/** A table cell that shows the wire, its code and its words. */
+/** A table cell that shows the wire, then code and words on one line. */
+export const colourLineCell = (
+  colour: Colour | undefined,
+  areaMm2: number | null,
+  letters: Letters,
+): TableCell => ({
+  kind: "wire",
+  colours: colour ?? null,
+  areaMm2,
+  code: `${colourCode(colour, letters)}  ${colourWords(colour)}`,
+  word: "",
+});
+
+/** A table cell that shows the wire, its code, and its words under that. */
 export const colourCell = (
   colour: Colour | undefined,
   areaMm2: number | null,

@@ -53,8 +53,6 @@ function coverBlocks(
   return [
     ...factBlocks(input, widthMm),
     ...withheldBlocks(input, widthMm),
-    ...findingBlocks(input, content),
-    ...acceptedBlocks(input, widthMm),
     ...headingBlock("In this folder", widthMm, 2),
     ...keyValueBlocks(
       contents.map(({ file, title, sheetCount }) => [
@@ -65,6 +63,8 @@ function coverBlocks(
     ),
     ...headingBlock("Before you begin", widthMm, 2),
     ...bulletBlocks(CAUTIONS, widthMm),
+    ...findingBlocks(input, content),
+    ...acceptedBlocks(input, widthMm),
   ];
 }
 
@@ -121,9 +121,9 @@ function factBlocks(
 }
 
 function findingBlocks({ check }: PaperInput, { widthMm, heightMm }: AreaMm): readonly Block[] {
-  if (check.findings.length === 0) return [];
-  const order = ["stop", "not-proven", "mend", "advise"];
-  const rows = [...check.findings]
+  const order = ["stop", "not-proven", "mend"];
+  const rows = check.findings
+    .filter(({ severity }) => severity !== "advise")
     .sort((left, right) => order.indexOf(left.severity) - order.indexOf(right.severity))
     .map((finding) => ({
       id: finding.subject.id,
@@ -133,8 +133,17 @@ function findingBlocks({ check }: PaperInput, { widthMm, heightMm }: AreaMm): re
         message: finding.message,
       },
     }));
+  const known = check.counts.advise;
+  const rest =
+    known === 0
+      ? []
+      : paragraphBlocks(
+          `${known} more ${known === 1 ? "finding is" : "findings are"} worth knowing: see the findings and their working.`,
+          widthMm,
+        );
+  if (rows.length === 0) return rest;
   return [
-    ...headingBlock("Findings", widthMm, 2),
+    ...headingBlock("To put right", widthMm, 2),
     ...tableBlocks(
       {
         columns: [
@@ -147,6 +156,7 @@ function findingBlocks({ check }: PaperInput, { widthMm, heightMm }: AreaMm): re
       widthMm,
       heightMm,
     ),
+    ...rest,
   ];
 }
 

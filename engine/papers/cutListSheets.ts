@@ -1,7 +1,8 @@
 import type { CsvValue, Sheet, TableGroup } from "../drawing/index.ts";
 import { printNumber, printStranding } from "../units/index.ts";
-import { colourCell, colourCode, colourWords, lettersName } from "./colourText.ts";
+import { colourCode, colourWords, lettersName } from "./colourText.ts";
 import type { PaperInput } from "./paperInput.ts";
+import { pinReader } from "./pinText.ts";
 import { tableSheets } from "./sheets.ts";
 import {
   compareNumbers,
@@ -11,12 +12,18 @@ import {
   wiresInOrder,
 } from "./wireRows.ts";
 
+const MODES = {
+  "first-off": "First of its kind: each end has extra to trim on the machine.",
+  repeat: "Repeat: cut to the length that fitted.",
+  none: "Nothing added for trimming on the machine.",
+} as const;
+
 /** One pass per reel: grouped by make, then colour; longest first; the parts of each length beside it. */
 export function cutListSheets(input: PaperInput): readonly Sheet[] {
   const { letters } = input.job.colours;
   const groups = cutGroups(input);
   if (groups.length === 0) return [];
-  const mode = input.job.decisions.lengthMode ?? "first-off";
+  const pins = pinReader(input.job);
   return tableSheets(
     input,
     {
@@ -24,17 +31,12 @@ export function cutListSheets(input: PaperInput): readonly Sheet[] {
       orientation: "portrait",
       head: {
         title: "Cut list",
-        lead: `${input.check.lengthsComplete ? "" : "NOT FINAL: some lengths are not measured. "}${
-          mode === "first-off"
-            ? "First of its kind: each end has extra to trim on the machine."
-            : "Repeat: cut to the length that fitted."
-        } Colours in ${lettersName(letters)}.`,
+        lead: `${input.check.lengthsComplete ? "" : "NOT FINAL: some lengths are not measured. "}${MODES[input.job.decisions.lengthMode ?? "none"]} Colours in ${lettersName(letters)}.`,
       },
     },
     {
       columns: [
         { key: "number", heading: "No.", width: { kind: "natural", maxMm: 30 } },
-        { key: "colour", heading: "Colour", width: { kind: "fixed", mm: 38 } },
         {
           key: "cut",
           heading: "Cut mm",
@@ -42,16 +44,24 @@ export function cutListSheets(input: PaperInput): readonly Sheet[] {
           align: "end",
           weight: 700,
         },
-        { key: "parts", heading: "Made of", width: { kind: "share", share: 1, minMm: 40 } },
+        {
+          key: "parts",
+          heading: "From, to; made of",
+          width: { kind: "share", share: 1, minMm: 40 },
+        },
         { key: "label", heading: "Label, both ends", width: { kind: "natural", maxMm: 30 } },
         { key: "done", heading: "cut", width: { kind: "fixed", mm: 11 }, align: "middle" },
       ],
-      groups: groups.map((list) => groupOf(input, list)),
+      groups: groups.map((list) => groupOf(input, pins, list)),
     },
   );
 }
 
-function groupOf(input: PaperInput, list: readonly WireRowPair[]): TableGroup {
+function groupOf(
+  input: PaperInput,
+  pins: ReturnType<typeof pinReader>,
+  list: readonly WireRowPair[],
+): TableGroup {
   const { letters } = input.job.colours;
   const { row: first, wire: firstWire } = list[0]!;
   const knownMm = list.reduce((sum, { row }) => sum + (row.cutMm?.total ?? 0), 0);
@@ -61,23 +71,39 @@ function groupOf(input: PaperInput, list: readonly WireRowPair[]): TableGroup {
     strandDiameterMm: first.strandDiameterMm,
   });
   return {
-    heading: `${stranding} ${first.wall} wall, ${colourWords(firstWire.colour)}`,
+    heading: `${colourCode(firstWire.colour, letters)}  ${colourWords(firstWire.colour)}, ${stranding} ${first.wall} wall`,
     headingNote: `${list.length} pieces, ${printNumber(knownMm / 1000, 2)} m${unknownCount > 0 ? ` and ${unknownCount} not measured` : ""}`,
     rows: longestFirst(list).map(({ wire, row }) => ({
       id: wire.id,
       cells: {
         number: { kind: "wireNumber", text: numberOf(wire) },
-        colour: colourCell(wire.colour, row.areaMm2, letters),
         cut: lengthText(row.cutMm?.total ?? null),
-        parts:
-          row.cutMm === null
-            ? (row.why ?? "length not known")
-            : `path ${row.cutMm.path}${row.lengthBasis === "measured" ? "" : ` (${row.lengthBasis})`}, strip ${row.cutMm.strip}, re-termination ${row.cutMm.retermination}, flex ${row.cutMm.flex}, trim ${row.cutMm.trim}, rounding ${printNumber(row.cutMm.rounding, 0)}`,
+        parts: { kind: "text", text: placesOf(pins, wire), note: partsOf(row) },
         label: `${numberOf(wire)} ${colourCode(wire.colour, letters)}`,
         done: { kind: "tick" },
       },
     })),
   };
+}
+
+const placesOf = (pins: ReturnType<typeof pinReader>, { from, to }: WireRowPair["wire"]): string =>
+  `${pins(from).short} to ${pins(to).short}`;
+
+/** What a cut length is made of, parts of nothing left out. */
+function partsOf({ cutMm, lengthBasis, why }: WireRowPair["row"]): string {
+  if (cutMm === null) return why ?? "length not known";
+  const parts: readonly (readonly [string, number])[] = [
+    [`path${lengthBasis === "measured" ? "" : ` (${lengthBasis})`}`, cutMm.path],
+    ["strip", cutMm.strip],
+    ["re-termination", cutMm.retermination],
+    ["flex", cutMm.flex],
+    ["trim", cutMm.trim],
+    ["rounding", cutMm.rounding],
+  ];
+  return parts
+    .filter(([, mm]) => mm !== 0)
+    .map(([name, mm]) => `${name} ${printNumber(mm, 0)}`)
+    .join(" + ");
 }
 
 /** The same pieces for a spreadsheet, in the order they are cut. A length nobody knows is an empty cell with its reason beside it. */

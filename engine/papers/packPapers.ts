@@ -21,12 +21,7 @@ export function packPapers(input: PaperInput): readonly PackPaper[] {
     circuitPaper(input, "03-circuit-sheets"),
     listed("04-wire-list", "Wire list", wireListSheets(input), wireListRows(input)),
     listed("05-cut-list", "Cut list", cutListSheets(input), cutListRows(input)),
-    listed(
-      "06-terminal-schedule",
-      "Terminals and tools",
-      terminalSheets(input),
-      terminalRows(input),
-    ),
+    listed("06-terminal-schedule", "Terminals", terminalSheets(input), terminalRows(input)),
     listed("07-joint-list", "Joint list", jointSheets(input), jointRows(input)),
     connectorPaper(input, "08-connector-views"),
     listed("09-shopping-list", "Shopping list", shoppingSheets(input), shoppingCsvRows(input)),

@@ -68,5 +68,5 @@ function verdictNote({ verdict, counts }: CheckResult): string {
     counts.mend > 0 ? `${counts.mend} to mend` : "",
     counts.advise > 0 ? `${counts.advise} to know` : "",
   ].filter((part) => part !== "");
-  return parts.length === 0 ? NOTES[verdict] : parts.join(", ");
+  return parts.length === 0 ? NOTES[verdict] : parts.slice(0, 2).join(", ");
 }

@@ -6,6 +6,10 @@ export interface PinText {
   readonly what: string;
   /** "rear lamp (tail and stop), rear mudguard". */
   readonly where: string;
+  /** "REAR TAIL", "X3.4 socket": what fits beside a wire number. */
+  readonly short: string;
+  /** The station alone: "rear mudguard". */
+  readonly place: string;
 }
 
 /** Reads pins of one job into words. */
@@ -14,9 +18,14 @@ export function pinReader(job: Job): (ref: string) => PinText {
   const stations = new Map(job.stations.map((station) => [station.id, station.name]));
   return (ref) => {
     const place = pins.get(ref);
-    if (place === undefined) return { what: ref, where: "" };
+    if (place === undefined) return { what: ref, where: "", short: ref, place: "" };
     const station = place.station === null ? "" : (stations.get(place.station) ?? place.station);
-    return { what: whatOf(place), where: [nameOf(place), station].filter(Boolean).join(", ") };
+    return {
+      what: whatOf(place),
+      where: [nameOf(place), station].filter(Boolean).join(", "),
+      short: shortOf(place),
+      place: station,
+    };
   };
 }
 
@@ -31,6 +40,11 @@ function whatOf(place: PinPlace): string {
     case "body":
       return `${place.owner} ${place.pinId}`;
   }
+}
+
+function shortOf(place: PinPlace): string {
+  if (place.ownerKind === "connector") return `${place.owner}.${place.cavity} ${place.half}`;
+  return `${place.owner} ${place.pinId}`;
 }
 
 function nameOf(place: PinPlace): string {

@@ -1,4 +1,4 @@
-import type { CsvValue, Sheet, TableGroup, TableRow } from "../drawing/index.ts";
+import type { CsvValue, Sheet, TableColumn, TableGroup, TableRow } from "../drawing/index.ts";
 import type { EndFitting } from "../size/index.ts";
 import { printNumber } from "../units/index.ts";
 import { colourCell, lettersName } from "./colourText.ts";
@@ -6,40 +6,31 @@ import type { PaperInput } from "./paperInput.ts";
 import { pinReader } from "./pinText.ts";
 import { tableSheets } from "./sheets.ts";
 import { basisText, problemText, terminalName } from "./terminalText.ts";
+import { twoUp } from "./twoUp.ts";
 import { compareNumbers, numberOf } from "./wireRows.ts";
 
-/** Every end to be fitted, one kind of terminal and one tool at a time: sleeve first, strip, crimp, pull a sample. */
+const COLUMNS: readonly TableColumn[] = [
+  { key: "number", heading: "No.", width: { kind: "natural", maxMm: 26 } },
+  { key: "colour", heading: "Colour", width: { kind: "fixed", mm: 31 } },
+  { key: "where", heading: "At", width: { kind: "share", share: 1, minMm: 18 } },
+  { key: "on", heading: "on", width: { kind: "fixed", mm: 7.5 }, align: "middle" },
+];
+
+/** Every end to be fitted, one terminal, size and tool at a time: sleeve first, strip, crimp, pull a sample. */
 export function terminalSheets(input: PaperInput): readonly Sheet[] {
   const groups = terminalGroups(input);
   if (groups.length === 0) return [];
   return tableSheets(
     input,
     {
-      documentName: "terminal schedule",
+      documentName: "terminals",
       orientation: "portrait",
       head: {
-        title: "Terminals and tools",
-        lead: `Sleeve or seal on the wire before the terminal. Pull one sample of each size at each tool setting: it must hold the force given. Colours in ${lettersName(input.job.colours.letters)}.`,
+        title: "Terminals",
+        lead: `Sleeve or seal on first. Pull one sample at each setting. Colours in ${lettersName(input.job.colours.letters)}.`,
       },
     },
-    {
-      columns: [
-        { key: "number", heading: "No.", width: { kind: "natural", maxMm: 30 } },
-        { key: "colour", heading: "Colour", width: { kind: "fixed", mm: 38 } },
-        { key: "where", heading: "At", width: { kind: "share", share: 1, minMm: 40 } },
-        { key: "first", heading: "On first", width: { kind: "natural", maxMm: 18 } },
-        { key: "strip", heading: "Strip mm", width: { kind: "fixed", mm: 12 }, align: "end" },
-        {
-          key: "pull",
-          heading: "Pull N",
-          width: { kind: "fixed", mm: 13 },
-          align: "end",
-          weight: 700,
-        },
-        { key: "on", heading: "on", width: { kind: "fixed", mm: 9 }, align: "middle" },
-      ],
-      groups,
-    },
+    twoUp(COLUMNS, groups),
   );
 }
 
@@ -50,7 +41,7 @@ function sortedEnds({ job, fittings }: PaperInput) {
     const wire = wires.get(fitting.wire);
     return wire?.status === "new" ? [{ fitting, wire }] : [];
   });
-  const key = ({ fitting }: (typeof ends)[number]): string => terminalName(fitting);
+  const key = ({ fitting }: (typeof ends)[number]): string => settingText(fitting);
   return ends.sort(
     (a, b) =>
       compareNumbers(key(a), key(b)) ||
@@ -61,12 +52,11 @@ function sortedEnds({ job, fittings }: PaperInput) {
 
 function terminalGroups(input: PaperInput): readonly TableGroup[] {
   const pins = pinReader(input.job);
-  const groups = new Map<string, { tool: string; rows: TableRow[] }>();
+  const groups = new Map<string, TableRow[]>();
   for (const { fitting, wire } of sortedEnds(input)) {
-    const name = terminalName(fitting);
-    const group = groups.get(name) ?? { tool: fitting.tool, rows: [] };
-    const at = pins(fitting.pin);
-    group.rows.push({
+    const heading = settingText(fitting);
+    const rows = groups.get(heading) ?? [];
+    rows.push({
       id: wire.id,
       cells: {
         number: { kind: "wireNumber", text: numberOf(wire) },
@@ -75,29 +65,49 @@ function terminalGroups(input: PaperInput): readonly TableGroup[] {
           input.design.conductors.get(wire.id)?.areaMm2 ?? null,
           input.job.colours.letters,
         ),
-        where: { kind: "text", text: at.what, weight: 600, note: noteOf(input, fitting) },
-        first: fitting.sleeveFirst ?? "",
-        strip: printNumber(fitting.stripMm, 0),
-        pull: fitting.pullN === null ? "–" : printNumber(fitting.pullN, 0),
+        where: {
+          kind: "text",
+          text: pins(fitting.pin).short,
+          weight: 600,
+          note: noteOf(input, fitting),
+        },
         on: { kind: "tick" },
       },
     });
-    groups.set(name, group);
+    groups.set(heading, rows);
   }
-  return [...groups].map(([name, { tool, rows }]) => ({
-    heading: `${name}: ${tool}`,
+  return [...groups].map(([heading, rows]) => ({
+    heading,
     headingNote: `${rows.length} ${rows.length === 1 ? "end" : "ends"}`,
     rows,
   }));
 }
 
+/** One setting of one tool: terminal, copper, what goes on first, strip, pull. */
+function settingText(fitting: EndFitting): string {
+  const { barrelAreaMm2, sleeveFirst, stripMm, pullN, tool, joining } = fitting;
+  const copper = `on ${printNumber(barrelAreaMm2, barrelAreaMm2 % 1 === 0 ? 0 : 2)} mm²`;
+  const how = joining === "crimped" ? "" : joining;
+  const pull = pullN === null ? "" : `sample holds ${printNumber(pullN, 0)} N`;
+  const steps = [
+    sleeveFirst === null ? "" : `${sleeveFirst} first`,
+    `strip ${printNumber(stripMm, 0)} mm`,
+    how,
+    pull,
+    tool,
+  ];
+  return `${terminalName(fitting)}, ${copper}: ${steps.filter(Boolean).join(", ")}`;
+}
+
+/** What is out of the ordinary at one end; empty where nothing is. */
 function noteOf({ job }: PaperInput, fitting: EndFitting): string {
   const numbers = new Map(job.wires.map((wire) => [wire.id, numberOf(wire)]));
   const shared =
     fitting.sharedWith.length === 0
       ? ""
       : `in one barrel with ${fitting.sharedWith.map((id) => numbers.get(id) ?? id).join(", ")}`;
-  return [basisText(fitting), shared, problemText(fitting)].filter(Boolean).join("; ");
+  const basis = fitting.basis === "area" || fitting.basis === "person" ? basisText(fitting) : "";
+  return [basis, shared, problemText(fitting)].filter(Boolean).join("; ");
 }
 
 /** The same ends for a spreadsheet. */

@@ -34,7 +34,7 @@ const BASES: Readonly<Record<FittingBasis, string>> = {
   connector: "chosen by the plug",
   joint: "chosen by the joint",
   "soldered-joint": "joint is soldered",
-  area: "chosen by wire size: look at the part",
+  area: "by wire size: look at the part",
 };
 
 export const basisText = ({ basis }: EndFitting): string => BASES[basis];

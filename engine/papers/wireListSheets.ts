@@ -1,6 +1,6 @@
 import type { CsvValue, Sheet, TableColumn, TableRow } from "../drawing/index.ts";
 import { printQuantity } from "../units/index.ts";
-import { colourCell, colourCode, colourWords, lettersName } from "./colourText.ts";
+import { colourCode, colourLineCell, colourWords, lettersName } from "./colourText.ts";
 import type { PaperInput } from "./paperInput.ts";
 import { pinReader } from "./pinText.ts";
 import { tableSheets } from "./sheets.ts";
@@ -8,10 +8,10 @@ import { lengthText, numberOf, sizeText, type WireRowPair, wiresInOrder } from "
 
 const COLUMNS: readonly TableColumn[] = [
   { key: "number", heading: "No.", width: { kind: "natural", maxMm: 30 } },
-  { key: "colour", heading: "Colour", width: { kind: "fixed", mm: 40 } },
+  { key: "colour", heading: "Colour", width: { kind: "natural", maxMm: 46 } },
   { key: "size", heading: "Size", width: { kind: "natural", maxMm: 26 } },
-  { key: "from", heading: "From", width: { kind: "share", share: 1, minMm: 32 } },
-  { key: "to", heading: "To", width: { kind: "share", share: 1, minMm: 32 } },
+  { key: "from", heading: "From (A)", width: { kind: "share", share: 1, minMm: 30 } },
+  { key: "to", heading: "To (B)", width: { kind: "share", share: 1, minMm: 30 } },
   {
     key: "cut",
     heading: "Cut mm",
@@ -20,54 +20,15 @@ const COLUMNS: readonly TableColumn[] = [
     weight: 700,
   },
   { key: "amps", heading: "Amps", width: { kind: "natural", maxMm: 24 }, align: "end" },
-  { key: "fuse", heading: "Fuse", width: { kind: "natural", maxMm: 18 } },
-  { key: "done", heading: "cut", width: { kind: "fixed", mm: 9 }, align: "middle" },
-  { key: "a", heading: "from", width: { kind: "fixed", mm: 10 }, align: "middle" },
-  { key: "b", heading: "to", width: { kind: "fixed", mm: 9 }, align: "middle" },
+  { key: "fuse", heading: "Fuse", width: { kind: "natural", maxMm: 22 } },
+  { key: "done", heading: "cut", width: { kind: "fixed", mm: 8.5 }, align: "middle" },
+  { key: "a", heading: "A", width: { kind: "fixed", mm: 7.5 }, align: "middle" },
+  { key: "b", heading: "B", width: { kind: "fixed", mm: 7.5 }, align: "middle" },
   { key: "tested", heading: "test", width: { kind: "fixed", mm: 9.5 }, align: "middle" },
 ];
 
 /** Every wire: number, colour, size, both ends, cut, circuit, fuse, amps, and the four ticks. */
 export function wireListSheets(input: PaperInput): readonly Sheet[] {
-  const pins = pinReader(input.job);
-  const { letters } = input.job.colours;
-  const rowOf = ({ wire, row }: WireRowPair): TableRow => {
-    const [from, to] = [pins(wire.from), pins(wire.to)];
-    const { area, stranding } = sizeText(row);
-    const fuses = row.feeds.flatMap((feed) => feed.cut);
-    return {
-      id: wire.id,
-      cells: {
-        number: { kind: "wireNumber", text: numberOf(wire) },
-        colour: colourCell(wire.colour, row.areaMm2, letters),
-        size: { kind: "text", text: area, note: stranding },
-        from: { kind: "text", text: from.what, weight: 600, note: from.where },
-        to: { kind: "text", text: to.what, weight: 600, note: to.where },
-        cut: {
-          kind: "text",
-          text: lengthText(row.cutMm?.total ?? null),
-          note: wire.status === "new" ? (row.loom ?? "loose") : wire.status,
-        },
-        amps: {
-          kind: "text",
-          text: printQuantity(row.worstA, "A"),
-          note: `rated ${printQuantity(row.ratingA, "A")}`,
-        },
-        fuse: [...new Set(fuses)].join(" ") || "none",
-        done: { kind: "tick" },
-        a: { kind: "tick" },
-        b: { kind: "tick" },
-        tested: { kind: "tick" },
-      },
-    };
-  };
-  const pairs = wiresInOrder(input);
-  const circuits = new Map(input.job.circuits.map((circuit) => [circuit.id, circuit.name]));
-  const byCircuit = new Map<string, WireRowPair[]>();
-  for (const pair of pairs) {
-    const name = circuits.get(pair.wire.circuit) ?? pair.wire.circuit;
-    byCircuit.set(name, [...(byCircuit.get(name) ?? []), pair]);
-  }
   return tableSheets(
     input,
     {
@@ -75,18 +36,49 @@ export function wireListSheets(input: PaperInput): readonly Sheet[] {
       orientation: "landscape",
       head: {
         title: "Wire list",
-        lead: `Tick when cut, when each end is on, when tested. Colours in ${lettersName(letters)}. Amps: the most in any position tried.`,
+        lead: `Tick when cut, when each end is on, when tested. Colours in ${lettersName(input.job.colours.letters)}, main colour first. Amps: the most in any position tried.`,
       },
     },
     {
       columns: COLUMNS,
-      groups: [...byCircuit].map(([heading, list]) => ({
-        heading,
-        headingNote: `${list.length} ${list.length === 1 ? "wire" : "wires"}`,
-        rows: list.map(rowOf),
-      })),
+      groups: [{ heading: null, rows: wiresInOrder(input).map(rowReader(input)) }],
     },
   );
+}
+
+function rowReader(input: PaperInput): (pair: WireRowPair) => TableRow {
+  const pins = pinReader(input.job);
+  return ({ wire, row }) => {
+    const [from, to] = [pins(wire.from), pins(wire.to)];
+    const { area, stranding } = sizeText(row);
+    const fuses = [...new Set(row.feeds.flatMap((feed) => feed.cut))];
+    return {
+      id: wire.id,
+      cells: {
+        number: { kind: "wireNumber", text: numberOf(wire) },
+        colour: colourLineCell(wire.colour, row.areaMm2, input.job.colours.letters),
+        size: { kind: "text", text: area, note: stranding },
+        from: { kind: "text", text: from.short, weight: 600, note: from.place },
+        to: { kind: "text", text: to.short, weight: 600, note: to.place },
+        cut: {
+          kind: "text",
+          text: lengthText(row.cutMm?.total ?? null),
+          weight: 700,
+          note: wire.status === "new" ? (row.loom ?? "loose") : wire.status,
+        },
+        amps: {
+          kind: "text",
+          text: printQuantity(row.worstA, "A"),
+          note: `of ${printQuantity(row.ratingA, "A")}`,
+        },
+        fuse: { kind: "text", text: fuses.join(" ") || "none", note: wire.circuit },
+        done: { kind: "tick" },
+        a: { kind: "tick" },
+        b: { kind: "tick" },
+        tested: { kind: "tick" },
+      },
+    };
+  };
 }
 
 const CSV_HEADINGS = [

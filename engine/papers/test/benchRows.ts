@@ -1,7 +1,6 @@
 import { conductorOhm } from "../../operate/index.ts";
 import { figure, figureOrNull } from "../../tables/index.ts";
 import { printNumber, printQuantity } from "../../units/index.ts";
-import { colourCode } from "../colourText.ts";
 import type { PaperInput } from "../paperInput.ts";
 import { pinReader } from "../pinText.ts";
 import { numberOf, wiresInOrder } from "../wireRows.ts";
@@ -24,7 +23,7 @@ export function continuityRows(input: PaperInput): readonly TestRow[] {
       section: "continuity",
       group: "",
       what: numberOf(wire),
-      note: `${colourCode(wire.colour, input.job.colours.letters)}  ${pins(wire.from).what} to ${pins(wire.to).what}`,
+      note: `${pins(wire.from).short} to ${pins(wire.to).short}`,
       expected: ohm === null ? "not measured" : printQuantity(ohm, "ohm"),
       limit: ohm === null ? "" : `most ${printNumber(ohm * ratio + addOhm, 2)}\u00a0Ω`,
       isRead: true,

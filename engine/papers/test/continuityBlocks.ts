@@ -1,37 +1,26 @@
 import { type AreaMm, type Block, type TableColumn, tableBlocks } from "../../drawing/index.ts";
+import { twoUp } from "../twoUp.ts";
 import type { TestRow } from "./testRow.ts";
 
 const COLUMNS: readonly TableColumn[] = [
-  { key: "number", heading: "No.", width: { kind: "natural", maxMm: 30 } },
-  { key: "way", heading: "Way", width: { kind: "share", share: 1, minMm: 40 } },
-  { key: "expected", heading: "Expected", width: { kind: "natural", maxMm: 26 }, align: "end" },
-  { key: "limit", heading: "Most", width: { kind: "natural", maxMm: 24 }, align: "end" },
-  { key: "read", heading: "Read", width: { kind: "fixed", mm: 18 }, align: "middle" },
-  { key: "ok", heading: "ok", width: { kind: "fixed", mm: 9 }, align: "middle" },
+  { key: "number", heading: "No.", width: { kind: "natural", maxMm: 26 } },
+  { key: "way", heading: "Way", width: { kind: "share", share: 1, minMm: 18 } },
+  { key: "limit", heading: "Most \u03a9", width: { kind: "fixed", mm: 12.5 }, align: "end" },
+  { key: "read", heading: "Read", width: { kind: "fixed", mm: 15 }, align: "middle" },
+  { key: "ok", heading: "ok", width: { kind: "fixed", mm: 7.5 }, align: "middle" },
 ];
 
-/** Continuity of every wire: one line a wire, a box for the reading. */
+/** Continuity of every wire, two beside each other: number, both ends, expected and most, a box for the reading. */
 export function continuityBlocks(rows: readonly TestRow[], content: AreaMm): readonly Block[] {
-  return tableBlocks(
-    {
-      columns: COLUMNS,
-      groups: [
-        {
-          heading: null,
-          rows: rows.map(({ what, note, expected, limit }) => ({
-            cells: {
-              number: { kind: "wireNumber", text: what },
-              way: note,
-              expected,
-              limit: limit.replace("most ", ""),
-              read: { kind: "writeIn" },
-              ok: { kind: "tick" },
-            },
-          })),
-        },
-      ],
+  const cells = rows.map(({ what, note, expected, limit }) => ({
+    cells: {
+      number: { kind: "wireNumber" as const, text: what },
+      way: { kind: "text" as const, text: note, note: expected === "" ? "" : `copper ${expected}` },
+      limit: limit.replace("most ", "").replace("\u00a0\u03a9", ""),
+      read: { kind: "writeIn" as const },
+      ok: { kind: "tick" as const },
     },
-    content.widthMm,
-    content.heightMm,
-  );
+  }));
+  const table = twoUp(COLUMNS, [{ heading: null, rows: cells }]);
+  return tableBlocks(table, content.widthMm, content.heightMm);
 }
