@@ -12,6 +12,14 @@ export { coveringRows } from "./coveringRows.ts";
 export { type AcNet, type CurrentNets, currentNets } from "./currentNets.ts";
 export { expectedOf } from "./expectedOf.ts";
 export { type FuseBandOfPart, fuseBand, fuseOpensS } from "./fuseBand.ts";
+export {
+  fitGeneratorLine,
+  type GeneratorLine,
+  generatorCurrentA,
+  type OutputPoint,
+  openCircuitV,
+  shortedCurrentA,
+} from "./generatorLine.ts";
 export type { ElementRole, JobElement } from "./jobElement.ts";
 export { type JobNodes, nodeLabel, referencePin } from "./jobNodes.ts";
 export { type LampAnchor, lampAnchor, lampLaw } from "./lampLaw.ts";
@@ -27,8 +35,10 @@ export {
   readState,
   restPositions,
 } from "./readState.ts";
+export { kneeV } from "./regulatedCurve.ts";
 export { type Spice, type SpiceRelays, spiceOf, spiceText } from "./spiceText.ts";
 export { type FullState, startingStates } from "./startingStates.ts";
-export type { NetworkState, QuickState } from "./stateOverrides.ts";
+export { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
 export { stateRefusals } from "./stateRefusal.ts";
+export type { SupplySource } from "./supplySources.ts";
 export { type WorstCurrent, type WorstCurrents, worstCurrents } from "./worstCurrents.ts";

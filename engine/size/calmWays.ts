@@ -35,11 +35,15 @@ export function waysOf(
       return way === null ? null : { ...way, key: keyOf(network, way) };
     };
     const calmest = new Map<string, Calm>();
-    for (const { state, solution, drawnA } of survey.solved) {
+    for (const { state, solution } of survey.solved) {
+      const { drawnA } = solution;
       const way = wayIn(solution);
-      if (way === null || drawnA >= (calmest.get(way.key)?.drawnA ?? Number.POSITIVE_INFINITY))
+      if (
+        way === null ||
+        drawnA >= (calmest.get(way.key)?.solution.drawnA ?? Number.POSITIVE_INFINITY)
+      )
         continue;
-      calmest.set(way.key, { state, solution, drawnA, way });
+      calmest.set(way.key, { state, solution, way });
     }
     for (const one of calmest.values()) {
       const { state, solution, way } = calmed(survey, one, wayIn);
@@ -59,7 +63,6 @@ interface Way extends LoadWay {
 interface Calm {
   readonly state: DesignState;
   readonly solution: DesignSolution;
-  readonly drawnA: number;
   readonly way: Way;
 }
 
@@ -70,26 +73,18 @@ function calmed(
 ): Calm {
   let calm = from;
   const rest = restPositions(job, calm.state.engine.mode);
-  const tries: readonly ((state: DesignState) => DesignState)[] = [
-    (state) => ({ ...state, flash: "off" }),
-    ...switchIds(job).map(
-      (id) =>
-        (state: DesignState): DesignState => ({
-          ...state,
-          positions: { ...state.positions, [id]: rest[id]! },
-        }),
-    ),
-  ];
-  for (const change of tries) {
-    const state = change(calm.state);
+  for (const id of [null, ...switchIds(job)]) {
+    const { positions, flash } = calm.state;
+    const isThere = id === null ? flash === "off" : positions[id] === rest[id];
+    if (isThere) continue;
+    const state: DesignState =
+      id === null
+        ? { ...calm.state, flash: "off" }
+        : { ...calm.state, positions: { ...positions, [id]: rest[id]! } };
     const solution = network.solve(state);
-    if (solution === null) continue;
+    if (solution === null || solution.drawnA >= calm.solution.drawnA) continue;
     const way = wayIn(solution);
-    const drawnA = Math.max(
-      0,
-      ...[...network.batteryAt].map((k) => Math.abs(solution.elementA[k]!)),
-    );
-    if (way?.key === calm.way.key && drawnA < calm.drawnA) calm = { state, solution, drawnA, way };
+    if (way?.key === calm.way.key) calm = { state, solution, way };
   }
   return calm;
 }

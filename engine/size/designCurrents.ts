@@ -83,8 +83,6 @@ function starterLoads(job: Job): ReadonlySet<string> {
 interface Solved {
   readonly state: DesignState;
   readonly solution: DesignSolution;
-  /** What the battery gives, A. */
-  readonly drawnA: number;
 }
 
 export interface Survey {
@@ -103,22 +101,24 @@ function surveyed(
   const network = designNetwork(job, conductors, supply);
   if (supply === "cranking" && starters.size === 0) return { job, network, solved: [] };
   const starterAt = [...network.loadAt].filter(([, load]) => starters.has(load)).map(([k]) => k);
-  const solved: Solved[] = [];
+  // States that differ only in what no contact follows share one answer: the first of them stands for all.
+  const solved = new Map<DesignSolution, DesignState>();
   designStates(job, (state) => {
     const solution = network.solve(state);
     if (solution === null) return null;
     const starterA = Math.max(0, ...starterAt.map((k) => Math.abs(solution.elementA[k]!)));
     const cranks = starterA > TURNING_A;
     if (supply === "charging" && cranks) return null;
-    const drawnA = drawnFrom(network, solution);
-    if (supply === "charging" || cranks) solved.push({ state, solution, drawnA });
-    return drawnA;
+    const counts = supply === "charging" || cranks;
+    if (counts && !solved.has(solution)) solved.set(solution, state);
+    return solution.drawnA;
   });
-  return { job, network, solved };
+  return {
+    job,
+    network,
+    solved: [...solved].map(([solution, state]) => ({ state, solution })),
+  };
 }
-
-const drawnFrom = ({ batteryAt }: DesignNetwork, { elementA }: DesignSolution): number =>
-  Math.max(0, ...[...batteryAt].map((k) => Math.abs(elementA[k]!)));
 
 /** A starter that draws less is only leaking through a relay coil or a lamp, A. */
 const TURNING_A = 5;
@@ -131,14 +131,19 @@ function largestOver(
   network: DesignNetwork,
   solved: readonly { readonly state: DesignState | null; readonly solution: DesignSolution }[],
 ): ReadonlyMap<string, DesignCurrent> {
-  const found = new Map<string, DesignCurrent>();
-  for (const { state, solution } of solved) {
-    for (const [k, conductor] of network.conductorAt) {
-      const currentA = Math.abs(solution.elementA[k]!);
-      if (currentA > (found.get(conductor)?.currentA ?? 0)) {
-        found.set(conductor, { currentA, state });
-      }
+  const places = Int32Array.from(network.conductorAt.keys());
+  const mostA = new Float64Array(places.length);
+  const at = new Int32Array(places.length).fill(-1);
+  for (const [index, { solution }] of solved.entries()) {
+    for (let i = 0; i < places.length; i++) {
+      const currentA = Math.abs(solution.elementA[places[i]!]!);
+      if (currentA > mostA[i]!) [mostA[i], at[i]] = [currentA, index];
     }
+  }
+  const found = new Map<string, DesignCurrent>();
+  for (const [i, conductor] of [...network.conductorAt.values()].entries()) {
+    if (at[i]! < 0) continue;
+    found.set(conductor, { currentA: mostA[i]!, state: solved[at[i]!]!.state });
   }
   return found;
 }

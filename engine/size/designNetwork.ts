@@ -1,14 +1,16 @@
-import { type Job, loadsOf } from "../job/index.ts";
+import { type Job, loadsOf, presentParts } from "../job/index.ts";
 import { compileNetwork, type Law, settleFrom } from "../network/index.ts";
 import {
+  buildJobNetwork,
   type Conditions,
-  compileJob,
   conditionsOf,
   type JobElement,
-  type QuickState,
+  restPositions,
+  stateTranslator,
 } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { figure } from "../tables/index.ts";
+import type { DesignState } from "./designStates.ts";
 
 /** Share of its resistance every wire and contact keeps, so that loads see all but some millivolts of the supply. */
 const LOSSLESS_RATIO = 2e-3;
@@ -24,14 +26,16 @@ export interface DesignNetwork {
   readonly conductorAt: ReadonlyMap<number, string>;
   /** Elements of batteries, by place. */
   readonly batteryAt: ReadonlySet<number>;
-  /** Null where the state does not settle. */
-  readonly solve: (state: QuickState) => DesignSolution | null;
+  /** Null where the state does not settle. A state asked for again is not solved again. */
+  readonly solve: (state: DesignState) => DesignSolution | null;
 }
 
 export interface DesignSolution {
   /** Current of every element, A, from its first to its second node. */
   readonly elementA: Float64Array;
   readonly nodeV: Float64Array;
+  /** What the battery gives, A. */
+  readonly drawnA: number;
 }
 
 /**
@@ -47,8 +51,8 @@ export function designNetwork(
   conductors: Conductors,
   supply: "charging" | "cranking",
 ): DesignNetwork {
-  const compiled = compileJob(job, conductors, { conditions: conditionsFor(job, supply) });
-  const { elements, network } = compiled.jobNetwork;
+  const jobNetwork = buildJobNetwork(job, conductors, { conditions: conditionsFor(job, supply) });
+  const { elements, network } = jobNetwork;
   const loads = new Set(loadsOf(job).map(({ ref }) => ref));
   const isLoss = ({ kind, of }: JobElement): boolean =>
     kind === "wire" || (supply === "charging" && LOSS_KINDS.has(kind) && !loads.has(of));
@@ -59,8 +63,10 @@ export function designNetwork(
       law: isLoss(elements[k]!) ? lessLaw(branch.law) : branch.law,
     })),
   });
-  const solve = (state: QuickState): DesignSolution | null => {
-    const { overrides, relays } = compiled.networkState(state);
+  const networkState = stateTranslator(job, jobNetwork);
+  const batteryAt = placesOf(elements, ({ kind, of }) => (kind === "emf" ? of : null));
+  const solve = (state: DesignState): DesignSolution | null => {
+    const { overrides, relays } = networkState(state);
     const lossFree = relays.map((relay) => ({
       ...relay,
       closedOhm: supply === "charging" ? lessOhm(relay.closedOhm) : relay.closedOhm,
@@ -68,14 +74,43 @@ export function designNetwork(
     const held = relays.map((relay) => relay.held);
     const settled = settleFrom(lossless, lossFree, held, { overrides });
     if (!settled.converged || !settled.settled) return null;
-    return { elementA: settled.solution.branchA, nodeV: settled.solution.nodeV };
+    const { branchA, nodeV } = settled.solution;
+    const drawnA = [...batteryAt.keys()].reduce(
+      (most, k) => Math.max(most, Math.abs(branchA[k]!)),
+      0,
+    );
+    return { elementA: branchA, nodeV, drawnA };
   };
   return {
     elements,
     loadAt: placesOf(elements, ({ of }) => (loads.has(of) ? of : null)),
     conductorAt: placesOf(elements, ({ kind, of }) => (kind === "wire" ? of : null)),
-    batteryAt: new Set(placesOf(elements, ({ kind, of }) => (kind === "emf" ? of : null)).keys()),
-    solve,
+    batteryAt: new Set(batteryAt.keys()),
+    solve: solvedOnce(job, solve),
+  };
+}
+
+/** Keeps answers by what the network sees of a state: where every switch stands, and the flash. */
+function solvedOnce(
+  job: Job,
+  solve: (state: DesignState) => DesignSolution | null,
+): (state: DesignState) => DesignSolution | null {
+  const switches = presentParts(job).flatMap(({ kind, id }) => (kind === "switch" ? [id] : []));
+  const rest = {
+    stopped: restPositions(job, "stopped"),
+    cranking: restPositions(job, "cranking"),
+    running: restPositions(job, "running"),
+  };
+  const known = new Map<string, DesignSolution | null>();
+  return (state) => {
+    const atRest = rest[state.engine.mode];
+    const stands = switches.map((id) => state.positions[id] ?? atRest[id]);
+    const key = `${state.flash} ${stands.join(" ")}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const solution = solve(state);
+    known.set(key, solution);
+    return solution;
   };
 }
 

@@ -8,14 +8,15 @@ export interface LoadWay {
   readonly outOf: readonly number[];
 }
 
-/** Elements that touch each node, by node. */
-export function touchingOf({ elements }: DesignNetwork): ReadonlyMap<number, readonly number[]> {
-  const touching = new Map<number, number[]>();
+/** Elements that touch each node, by node; an element both of whose ends are there is listed twice. */
+export type Touching = readonly (readonly number[])[];
+
+export function touchingOf({ elements }: DesignNetwork): Touching {
+  const touching: number[][] = [];
   for (const [k, { nodes }] of elements.entries()) {
     for (const node of nodes) {
-      const known = touching.get(node) ?? [];
-      known.push(k);
-      touching.set(node, known);
+      touching[node] ??= [];
+      touching[node].push(k);
     }
   }
   return touching;
@@ -31,7 +32,7 @@ export function touchingOf({ elements }: DesignNetwork): ReadonlyMap<number, rea
  */
 export function loadWay(
   network: DesignNetwork,
-  touching: ReadonlyMap<number, readonly number[]>,
+  touching: Touching,
   at: { readonly elementA: Float64Array; readonly load: number },
 ): LoadWay | null {
   const [a, b] = network.elements[at.load]!.nodes;
@@ -59,13 +60,13 @@ export function loadWay(
 /** The element through which most current leaves a node (direction 1) or arrives at it (direction −1). */
 function heaviest(
   network: DesignNetwork,
-  touching: ReadonlyMap<number, readonly number[]>,
+  touching: Touching,
   at: { readonly elementA: Float64Array; readonly load: number },
   from: { readonly node: number; readonly direction: 1 | -1 },
 ): number | null {
   let best: number | null = null;
   let mostA = 0;
-  for (const k of touching.get(from.node) ?? []) {
+  for (const k of touching[from.node] ?? []) {
     if (k === at.load) continue;
     const sign = network.elements[k]!.nodes[0] === from.node ? from.direction : -from.direction;
     const currentA = at.elementA[k]! * sign;
