@@ -44,6 +44,9 @@ function reversedLoads({ job, worst }: Design): readonly Finding[] {
     );
 }
 
+/** Less than this through a lamp in every state is a leak, A: what it hangs on is not in the network. */
+const NOTHING_A = 0.001;
+
 /** With the engine stopped a charging rectifier passes nothing. */
 const LEAKING_A = 0.1;
 
@@ -94,7 +97,7 @@ function weakChargeLamp(design: Design): readonly Finding[] {
     const first = lamps[0];
     const startA = feeding
       .filter(({ load }) => !load.pins.every((pin) => reached.has(pin) || isInside(part.id, pin)))
-      .reduce((sum, one) => sum + (one.mostA > 0 ? one.mostA : ratedA(one.load)), 0);
+      .reduce((sum, one) => sum + (one.mostA > NOTHING_A ? one.mostA : ratedA(one.load)), 0);
     if (first === undefined || startA >= least.value) return [];
     return [
       findingOf({
