@@ -4,7 +4,8 @@ import { figure } from "../tables/index.ts";
 import type { DesignWay, Survey } from "./designCurrents.ts";
 import type { DesignNetwork, DesignSolution } from "./designNetwork.ts";
 import type { DesignState } from "./designStates.ts";
-import { type LoadWay, loadWay, touchingOf } from "./loadWay.ts";
+import { loadWay, touchingOf } from "./loadWay.ts";
+import { type WayKeys, wayKeys } from "./wayKeys.ts";
 
 /** A way with the solved network it was found in. */
 export interface SolvedWay extends DesignWay {
@@ -21,55 +22,70 @@ export function waysOf(
   duty: DesignWay["duty"],
   counts: (load: string) => boolean,
 ): readonly SolvedWay[] {
-  const { network } = survey;
+  const { network, solved } = survey;
   const touching = touchingOf(network);
-  const share = figure("sizeRules", "lit-share", "value").value;
-  const found: SolvedWay[] = [];
-  for (const [k, load] of network.loadAt) {
-    if (!counts(load)) continue;
-    const mostA = Math.max(0, ...survey.solved.map((one) => Math.abs(one.solution.elementA[k]!)));
-    if (mostA === 0) continue;
-    const wayIn = (solution: DesignSolution): Way | null => {
-      if (Math.abs(solution.elementA[k]!) < share * mostA) return null;
-      const way = loadWay(network, touching, { elementA: solution.elementA, load: k });
-      return way === null ? null : { ...way, key: keyOf(network, way) };
-    };
-    const calmest = new Map<string, Calm>();
-    for (const { state, solution } of survey.solved) {
-      const { drawnA } = solution;
-      const way = wayIn(solution);
-      if (
-        way === null ||
-        drawnA >= (calmest.get(way.key)?.solution.drawnA ?? Number.POSITIVE_INFINITY)
-      )
-        continue;
-      calmest.set(way.key, { state, solution, way });
+  const tracked = litLoads(survey, counts);
+  const keys = wayKeys(network, touching);
+  for (const { state, solution } of solved) {
+    keys.turnTo(solution.elementA);
+    for (const { place, leastA, calmest } of tracked) {
+      if (Math.abs(solution.elementA[place]!) < leastA) continue;
+      const key = keys.keyOf(place);
+      if (key === null) continue;
+      const before = calmest.get(key);
+      if (before !== undefined && solution.drawnA >= before.solution.drawnA) continue;
+      calmest.set(key, { state, solution, key });
     }
-    for (const one of calmest.values()) {
-      const { state, solution, way } = calmed(survey, one, wayIn);
+  }
+  return tracked.flatMap((load) =>
+    [...load.calmest.values()].map((one): SolvedWay => {
+      const { state, solution } = calmed(survey, one, load, keys);
+      const way = loadWay(network, touching, { elementA: solution.elementA, load: load.place });
+      if (way === null) throw new Error(`sizing: the way of ${load.ref} was lost`);
       const feed = conductorsOn(network, way.into);
       const back = conductorsOn(network, way.outOf);
       const contactV = lossV(network, solution, [...way.into, ...way.outOf]);
-      found.push({ load, duty, feed, back, contactV, state, solution });
-    }
-  }
-  return found;
-}
-
-interface Way extends LoadWay {
-  readonly key: string;
+      return { load: load.ref, duty, feed, back, contactV, state, solution };
+    }),
+  );
 }
 
 interface Calm {
   readonly state: DesignState;
   readonly solution: DesignSolution;
-  readonly way: Way;
+  readonly key: number;
+}
+
+/** A load with the calmest state of each of its ways found so far. */
+interface LitLoad {
+  readonly ref: string;
+  /** Of its element. */
+  readonly place: number;
+  /** With less it does not count as on, A. */
+  readonly leastA: number;
+  readonly calmest: Map<number, Calm>;
+}
+
+function litLoads(
+  { network, solved }: Survey,
+  counts: (load: string) => boolean,
+): readonly LitLoad[] {
+  const share = figure("sizeRules", "lit-share", "value").value;
+  return [...network.loadAt].flatMap(([place, ref]) => {
+    if (!counts(ref)) return [];
+    const mostA = solved.reduce(
+      (most, { solution }) => Math.max(most, Math.abs(solution.elementA[place]!)),
+      0,
+    );
+    return mostA === 0 ? [] : [{ ref, place, leastA: share * mostA, calmest: new Map() }];
+  });
 }
 
 function calmed(
   { job, network }: Survey,
   from: Calm,
-  wayIn: (solution: DesignSolution) => Way | null,
+  { place, leastA }: LitLoad,
+  keys: WayKeys,
 ): Calm {
   let calm = from;
   const rest = restPositions(job, calm.state.engine.mode);
@@ -83,8 +99,9 @@ function calmed(
         : { ...calm.state, positions: { ...positions, [id]: rest[id]! } };
     const solution = network.solve(state);
     if (solution === null || solution.drawnA >= calm.solution.drawnA) continue;
-    const way = wayIn(solution);
-    if (way?.key === calm.way.key) calm = { state, solution, way };
+    if (Math.abs(solution.elementA[place]!) < leastA) continue;
+    keys.turnTo(solution.elementA);
+    if (keys.keyOf(place) === calm.key) calm = { ...calm, state, solution };
   }
   return calm;
 }
@@ -94,9 +111,6 @@ const switchIds = (job: Job): readonly string[] =>
     .filter((part) => part.kind === "switch")
     .map(({ id }) => id)
     .sort();
-
-const keyOf = (network: DesignNetwork, { into, outOf }: LoadWay): string =>
-  [...conductorsOn(network, into), "|", ...conductorsOn(network, outOf)].join(" ");
 
 const conductorsOn = (network: DesignNetwork, way: readonly number[]): readonly string[] =>
   way.flatMap((k) => network.conductorAt.get(k) ?? []);

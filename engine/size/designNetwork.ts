@@ -1,5 +1,5 @@
 import { type Job, loadsOf, presentParts } from "../job/index.ts";
-import { compileNetwork, type Law, settleFrom } from "../network/index.ts";
+import { compileNetwork, type Law, settleInPlace } from "../network/index.ts";
 import {
   buildJobNetwork,
   type Conditions,
@@ -72,14 +72,18 @@ export function designNetwork(
       closedOhm: supply === "charging" ? lessOhm(relay.closedOhm) : relay.closedOhm,
     }));
     const held = relays.map((relay) => relay.held);
-    const settled = settleFrom(lossless, lossFree, held, { overrides });
+    const settled = settleInPlace(lossless, lossFree, held, { overrides });
     if (!settled.converged || !settled.settled) return null;
-    const { branchA, nodeV } = settled.solution;
+    // Only volts and currents are wanted, so the slopes a whole solution holds are not made.
+    const elementA = lossless.work.branchA.slice(0, elements.length);
+    const nodeV = new Float64Array(network.nodeCount);
+    const { nodeAtPosition, unknownCount } = lossless.pattern;
+    for (let j = 0; j < unknownCount; j++) nodeV[nodeAtPosition[j]!] = lossless.work.positionV[j]!;
     const drawnA = [...batteryAt.keys()].reduce(
-      (most, k) => Math.max(most, Math.abs(branchA[k]!)),
+      (most, k) => Math.max(most, Math.abs(elementA[k]!)),
       0,
     );
-    return { elementA: branchA, nodeV, drawnA };
+    return { elementA, nodeV, drawnA };
   };
   return {
     elements,

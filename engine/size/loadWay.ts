@@ -58,7 +58,7 @@ export function loadWay(
 }
 
 /** The element through which most current leaves a node (direction 1) or arrives at it (direction −1). */
-function heaviest(
+export function heaviest(
   network: DesignNetwork,
   touching: Touching,
   at: { readonly elementA: Float64Array; readonly load: number },
