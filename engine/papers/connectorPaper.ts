@@ -9,7 +9,6 @@ import {
   flowBlocks,
   measureTextMm,
   moveMarks,
-  type Paper,
   type Sheet,
   sheetRoom,
   type TableColumn,
@@ -20,6 +19,7 @@ import {
 } from "../drawing/index.ts";
 import type { Connector } from "../job/index.ts";
 import { colourCode, colourWords, lettersName } from "./colourText.ts";
+import { fewestSheets } from "./fewestSheets.ts";
 import type { PackPaper } from "./packPaper.ts";
 import type { PaperInput } from "./paperInput.ts";
 import { compareNumbers, numberOf } from "./wireRows.ts";
@@ -38,32 +38,20 @@ export function connectorPaper(input: PaperInput, name: string): PackPaper {
     title: "Connector end views",
     lead: `Wire side: where the wires go in. Mating side: what meets the other half, left and right exchanged. No latch is stated: cavity 1 is where the moulding says 1. Colours in ${lettersName(input.job.colours.letters)}.`,
   };
-  const paper: Paper = { size: input.paper, orientation: "landscape" };
-  const { content } = sheetRoom(paper, input.info, head);
-  const laid = connectors.map((connector) => ({
-    connector,
-    ...laidConnector(input, connector, content.widthMm),
-  }));
-  const isDrawn = ({ rows }: LaidConnector): boolean =>
-    rows.every((row) => row.widthMm <= content.widthMm && row.heightMm <= content.heightMm - 20);
-  const blocks = [
-    ...shelves(laid.filter(isDrawn), content.widthMm),
-    ...laid
-      .filter((one) => !isDrawn(one))
-      .flatMap(({ connector }) => cavityBlocks(input, connector, content)),
-  ];
-  const sheets =
-    blocks.length === 0
-      ? []
-      : flowBlocks(blocks, content).map(
-          ({ marks }, i): Sheet => ({
-            paper,
-            documentName: "connector views",
-            head,
-            bookmark: i === 0 ? [head.title] : [head.title, `continued ${i + 1}`],
-            marks,
-          }),
-        );
+  const sheets = fewestSheets(input, (paper) => {
+    const { content } = sheetRoom(paper, input.info, head);
+    const blocks = connectorBlocks(input, connectors, content);
+    const pages = blocks.length === 0 ? [] : flowBlocks(blocks, content);
+    return pages.map(
+      ({ marks }, i): Sheet => ({
+        paper,
+        documentName: "connector views",
+        head,
+        bookmark: i === 0 ? [head.title] : [head.title, `continued ${i + 1}`],
+        marks,
+      }),
+    );
+  });
   return {
     name,
     title: "Connector end views",
@@ -71,6 +59,25 @@ export function connectorPaper(input: PaperInput, name: string): PackPaper {
     rows: null,
     drawings: sheets.map((_, i) => (sheets.length > 1 ? `${name}-${i + 1}` : name)),
   };
+}
+
+function connectorBlocks(
+  input: PaperInput,
+  connectors: readonly Connector[],
+  content: AreaMm,
+): readonly Block[] {
+  const laid = connectors.map((connector) => ({
+    connector,
+    ...laidConnector(input, connector, content.widthMm),
+  }));
+  const isDrawn = ({ rows }: LaidConnector): boolean =>
+    rows.every((row) => row.widthMm <= content.widthMm && row.heightMm <= content.heightMm - 20);
+  return [
+    ...shelves(laid.filter(isDrawn), content.widthMm),
+    ...laid
+      .filter((one) => !isDrawn(one))
+      .flatMap(({ connector }) => cavityBlocks(input, connector, content)),
+  ];
 }
 
 /** One connector: its title, and its views in rows. */

@@ -38,7 +38,7 @@ export function coverSheets(
     {
       documentName: "cover",
       orientation: "portrait",
-      head: { title: input.job.name, lead: MEANINGS[input.check.verdict] },
+      head: { title: "Build pack", lead: MEANINGS[input.check.verdict] },
     },
     (content) => coverBlocks(input, contents, content),
   );
@@ -60,6 +60,7 @@ function coverBlocks(
         `${title}, ${sheetCount} ${sheetCount === 1 ? "sheet" : "sheets"}`,
       ]),
       widthMm,
+      54,
     ),
     ...headingBlock("Before you begin", widthMm, 2),
     ...bulletBlocks(CAUTIONS, widthMm),
@@ -111,9 +112,9 @@ function factBlocks(
       ],
       [
         "Checked",
-        `${printNumber(check.statesSolved, 0)} switch positions solved as a network; sizes and fuses ${check.settled ? `settled in ${check.passes} passes` : "did not settle"}`,
+        `${printNumber(check.statesSolved, 0)} switch positions solved as a network; sizes and fuses ${check.settled ? "settled" : "did not settle"}`,
       ],
-      ["Job", `${job.id}, revision ${job.revision}, ${job.date}`],
+      ["Job", `${job.name} (${job.id}, revision ${job.revision}, ${job.date})`],
       ["Fingerprint", fingerprint.replace(/(.{8})/g, "$1 ").trim()],
     ],
     widthMm,

@@ -1,9 +1,16 @@
-import type { CsvValue, Sheet, TableColumn, TableRow } from "../drawing/index.ts";
+import {
+  type CsvValue,
+  type Sheet,
+  type TableColumn,
+  type TableRow,
+  tableBlocks,
+} from "../drawing/index.ts";
 import type { CheckFuseRow } from "../judge/index.ts";
 import { printNumber, printQuantity } from "../units/index.ts";
+import { fuseLidLabel } from "./fuseLidLabel.ts";
 import { loadReader } from "./loadText.ts";
 import type { PaperInput } from "./paperInput.ts";
-import { tableSheets } from "./sheets.ts";
+import { blockSheets } from "./sheets.ts";
 import { numberOf } from "./wireRows.ts";
 
 const MARKINGS: Readonly<Record<string, string>> = {
@@ -107,7 +114,8 @@ export function fuseSheets(input: PaperInput): readonly Sheet[] {
       dies: fuse.dies.map(loads).join("; ") || "nothing by itself",
     },
   });
-  return tableSheets(
+  if (check.fuses.length === 0) return [];
+  return blockSheets(
     input,
     {
       documentName: "fuse schedule",
@@ -117,9 +125,13 @@ export function fuseSheets(input: PaperInput): readonly Sheet[] {
         lead: "A fuse guards the wire, not the lamp. Fit the rating written here and no larger one.",
       },
     },
-    {
-      columns: COLUMNS,
-      groups: [{ heading: null, rows: check.fuses.map(rowOf) }],
-    },
+    ({ widthMm, heightMm }) => [
+      ...tableBlocks(
+        { columns: COLUMNS, groups: [{ heading: null, rows: check.fuses.map(rowOf) }] },
+        widthMm,
+        heightMm,
+      ),
+      fuseLidLabel(input, widthMm),
+    ],
   );
 }

@@ -6,6 +6,15 @@ import { colourCode, colourWords } from "./colourText.ts";
 import type { PaperInput } from "./paperInput.ts";
 import { tableSheets } from "./sheets.ts";
 import { terminalTotals } from "./terminalTotals.ts";
+import { compareNumbers } from "./wireRows.ts";
+
+/** One line of the list. */
+export interface ShoppingRow {
+  readonly group: string;
+  readonly what: string;
+  readonly quantity: string;
+  readonly note: string;
+}
 
 /** What to send to a shop as it is: wire by make and colour, terminals with spares, fuses, connectors, joints. Prices are written in. */
 export function shoppingSheets(input: PaperInput): readonly Sheet[] {
@@ -41,19 +50,14 @@ export function shoppingSheets(input: PaperInput): readonly Sheet[] {
 }
 
 /** The same rows for the sheet and for the CSV. */
-export function shoppingRows(input: PaperInput): readonly {
-  readonly group: string;
-  readonly what: string;
-  readonly quantity: string;
-  readonly note: string;
-}[] {
+export function shoppingRows(input: PaperInput): readonly ShoppingRow[] {
   const { job } = input;
   const wireName = new Map(
     allTables.wires.rows.map((row) => [row.id as string, row.tradeName as string]),
   );
   const wire = cutTotals(job, input.design.routed, input.design.conductors).map((total) => ({
     group: "Wire",
-    what: `${wireName.get(total.makeId) ?? total.makeId}, ${colourWords(total.colour ?? undefined)} (${colourCode(total.colour ?? undefined, job.colours.letters)})`,
+    what: `${(wireName.get(total.makeId) ?? total.makeId).replace("mm2", "mm²")}, ${colourWords(total.colour ?? undefined)} (${colourCode(total.colour ?? undefined, job.colours.letters)})`,
     quantity: `${printNumber(total.buyM, 2)} m`,
     note:
       total.basis === "complete"
@@ -66,8 +70,6 @@ export function shoppingRows(input: PaperInput): readonly {
     quantity: String(total.buyCount),
     note: `${total.count} used; ${total.note}`,
   }));
-  const present = <T extends { readonly status?: string | undefined }>(list: readonly T[]) =>
-    list.filter((one) => one.status === "new");
   const parts = present(job.parts).map((part) => ({
     group: "Parts",
     what: part.name,
@@ -89,8 +91,34 @@ export function shoppingRows(input: PaperInput): readonly {
     quantity: "1 pair",
     note: connector.id,
   }));
-  return [...wire, ...terminals, ...connectors, ...parts, ...spares];
+  return [...wire, ...terminals, ...spliceRows(input), ...connectors, ...parts, ...spares];
 }
+
+/** Splice barrels with their sleeves, by the copper they hold. */
+function spliceRows({ job, design }: PaperInput): readonly ShoppingRow[] {
+  const counts = new Map<string, number>();
+  for (const joint of present(job.joints).filter(({ kind }) => kind === "crimped-splice")) {
+    const wires = joint.ways.flatMap((way) => design.wiresAt.get(`${joint.id}.${way}`) ?? []);
+    const areaMm2 = wires.reduce(
+      (sum, { id }) => sum + (design.conductors.get(id)?.areaMm2 ?? 0),
+      0,
+    );
+    const what = `Splice barrel for ${wires.length} wires, ${printNumber(areaMm2, 1)} mm² in all, with shrink sleeve`;
+    counts.set(what, (counts.get(what) ?? 0) + 1);
+  }
+  return [...counts]
+    .sort(([left], [right]) => compareNumbers(left, right))
+    .map(([what, count]) => ({
+      group: "Joints",
+      what,
+      quantity: String(count + 1),
+      note: `${count} used, one spare`,
+    }));
+}
+
+const present = <T extends { readonly status?: string | undefined }>(
+  list: readonly T[],
+): readonly T[] => list.filter((one) => one.status === "new");
 
 /** The list for a spreadsheet or an order form. */
 export const shoppingCsvRows = (input: PaperInput): readonly (readonly CsvValue[])[] => [

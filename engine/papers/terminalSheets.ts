@@ -1,11 +1,21 @@
-import type { CsvValue, Sheet, TableColumn, TableGroup, TableRow } from "../drawing/index.ts";
+import {
+  type CsvValue,
+  headingBlock,
+  keyValueBlocks,
+  paragraphBlocks,
+  type Sheet,
+  type TableColumn,
+  type TableGroup,
+  type TableRow,
+  tableBlocks,
+} from "../drawing/index.ts";
 import type { EndFitting } from "../size/index.ts";
 import { printNumber } from "../units/index.ts";
 import { colourCell, lettersName } from "./colourText.ts";
 import type { PaperInput } from "./paperInput.ts";
 import { pinReader } from "./pinText.ts";
-import { tableSheets } from "./sheets.ts";
-import { basisText, problemText, terminalName } from "./terminalText.ts";
+import { blockSheets } from "./sheets.ts";
+import { basisText, kindText, problemText, terminalName } from "./terminalText.ts";
 import { twoUp } from "./twoUp.ts";
 import { compareNumbers, numberOf } from "./wireRows.ts";
 
@@ -16,22 +26,37 @@ const COLUMNS: readonly TableColumn[] = [
   { key: "on", heading: "on", width: { kind: "fixed", mm: 7.5 }, align: "middle" },
 ];
 
-/** Every end to be fitted, one terminal, size and tool at a time: sleeve first, strip, crimp, pull a sample. */
+/** Every end to be fitted, one terminal and size at a time: sleeve first, strip, crimp, pull a sample. */
 export function terminalSheets(input: PaperInput): readonly Sheet[] {
   const groups = terminalGroups(input);
   if (groups.length === 0) return [];
-  return tableSheets(
+  return blockSheets(
     input,
     {
       documentName: "terminals",
       orientation: "portrait",
       head: {
         title: "Terminals",
-        lead: `Sleeve or seal on first. Pull one sample at each setting. Colours in ${lettersName(input.job.colours.letters)}.`,
+        lead: `Sleeve or seal on the wire first. Colours in ${lettersName(input.job.colours.letters)}.`,
       },
     },
-    twoUp(COLUMNS, groups),
+    ({ widthMm, heightMm }) => [
+      ...headingBlock("Tools", widthMm, 2),
+      ...keyValueBlocks(toolPairs(input), widthMm),
+      ...paragraphBlocks(
+        "Pull one sample of each size at each setting of the tool: it must hold the force given. Never crimp a tinned end.",
+        widthMm,
+      ),
+      ...tableBlocks(twoUp(COLUMNS, groups), widthMm, heightMm),
+    ],
   );
+}
+
+/** Which tool for which kind of terminal. */
+function toolPairs(input: PaperInput): readonly (readonly [string, string])[] {
+  const tools = new Map<string, string>();
+  for (const { fitting } of sortedEnds(input)) tools.set(kindText(fitting), fitting.tool);
+  return [...tools];
 }
 
 /** Ends of new wires by terminal and tool, wires in the order of their numbers. */
@@ -52,11 +77,11 @@ function sortedEnds({ job, fittings }: PaperInput) {
 
 function terminalGroups(input: PaperInput): readonly TableGroup[] {
   const pins = pinReader(input.job);
-  const groups = new Map<string, TableRow[]>();
+  const groups = new Map<string, { readonly note: string; readonly rows: TableRow[] }>();
   for (const { fitting, wire } of sortedEnds(input)) {
     const heading = settingText(fitting);
-    const rows = groups.get(heading) ?? [];
-    rows.push({
+    const group = groups.get(heading) ?? { note: settingNote(fitting), rows: [] };
+    group.rows.push({
       id: wire.id,
       cells: {
         number: { kind: "wireNumber", text: numberOf(wire) },
@@ -74,29 +99,27 @@ function terminalGroups(input: PaperInput): readonly TableGroup[] {
         on: { kind: "tick" },
       },
     });
-    groups.set(heading, rows);
+    groups.set(heading, group);
   }
-  return [...groups].map(([heading, rows]) => ({
+  return [...groups].map(([heading, { note, rows }]) => ({
     heading,
-    headingNote: `${rows.length} ${rows.length === 1 ? "end" : "ends"}`,
+    headingNote: `${note}, ${rows.length} ${rows.length === 1 ? "end" : "ends"}`,
     rows,
   }));
 }
 
-/** One setting of one tool: terminal, copper, what goes on first, strip, pull. */
+/** One setting of one tool: terminal and copper, and what does not go together. */
 function settingText(fitting: EndFitting): string {
-  const { barrelAreaMm2, sleeveFirst, stripMm, pullN, tool, joining } = fitting;
+  const { barrelAreaMm2 } = fitting;
   const copper = `on ${printNumber(barrelAreaMm2, barrelAreaMm2 % 1 === 0 ? 0 : 2)} mm²`;
-  const how = joining === "crimped" ? "" : joining;
-  const pull = pullN === null ? "" : `sample holds ${printNumber(pullN, 0)} N`;
-  const steps = [
-    sleeveFirst === null ? "" : `${sleeveFirst} first`,
-    `strip ${printNumber(stripMm, 0)} mm`,
-    how,
-    pull,
-    tool,
-  ];
-  return `${terminalName(fitting)}, ${copper}: ${steps.filter(Boolean).join(", ")}`;
+  const problem = problemText(fitting);
+  return `${kindText(fitting)}${fitting.size === "" ? "" : `, ${fitting.size}`}, ${copper}${problem === "" ? "" : `: ${problem}`}`;
+}
+
+function settingNote({ stripMm, pullN, joining }: EndFitting): string {
+  const pull = pullN === null ? [] : [`holds ${printNumber(pullN, 0)} N`];
+  const how = joining === "crimped" ? [] : [joining];
+  return [`strip ${printNumber(stripMm, 0)} mm`, ...how, ...pull].join(", ");
 }
 
 /** What is out of the ordinary at one end; empty where nothing is. */
@@ -107,7 +130,7 @@ function noteOf({ job }: PaperInput, fitting: EndFitting): string {
       ? ""
       : `in one barrel with ${fitting.sharedWith.map((id) => numbers.get(id) ?? id).join(", ")}`;
   const basis = fitting.basis === "area" || fitting.basis === "person" ? basisText(fitting) : "";
-  return [basis, shared, problemText(fitting)].filter(Boolean).join("; ");
+  return [basis, shared].filter(Boolean).join("; ");
 }
 
 /** The same ends for a spreadsheet. */

@@ -17,14 +17,20 @@ const range = ({ wireFromMm2, wireToMm2 }: EndFitting): string =>
       ? `barrel ${printNumber(wireToMm2, 0)} mm²`
       : `barrel ${wireFromMm2} to ${wireToMm2} mm²`;
 
+/** "blade receptacle", "ring". */
+export function kindText({ kind, half }: EndFitting): string {
+  const which =
+    half === null || half === "mate of the fly lead" || kind === "splice" || kind === "soldered"
+      ? ""
+      : half;
+  return [KINDS[kind], which].filter(Boolean).join(" ");
+}
+
 /** What to ask for in a shop: kind, size, which half, what the barrel holds. */
 export function terminalName(fitting: EndFitting): string {
-  const { kind, half, size } = fitting;
+  const { kind, size } = fitting;
   if (kind === "splice" || kind === "soldered") return KINDS[kind];
-  const which = half === null || half === "mate of the fly lead" ? "" : half;
-  return [[KINDS[kind], which].filter(Boolean).join(" "), size, range(fitting)]
-    .filter(Boolean)
-    .join(", ");
+  return [kindText(fitting), size, range(fitting)].filter(Boolean).join(", ");
 }
 
 const BASES: Readonly<Record<FittingBasis, string>> = {

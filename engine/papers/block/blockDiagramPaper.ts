@@ -1,4 +1,5 @@
-import { type Paper, type Sheet, sheetRoom } from "../../drawing/index.ts";
+import { type Sheet, sheetRoom } from "../../drawing/index.ts";
+import { fewestSheets } from "../fewestSheets.ts";
 import type { PackPaper } from "../packPaper.ts";
 import type { PaperInput } from "../paperInput.ts";
 import { boxWords } from "./boxWords.ts";
@@ -15,21 +16,22 @@ export function blockDiagramPaper(input: PaperInput, name: string): PackPaper {
     title: "Block diagram",
     lead: "Left to right: where current comes from, what guards it, what switches it, what uses it. Bold lines: live with everything switched off. Amps as computed at work.",
   };
-  const tried = (["landscape", "portrait"] as const).map((orientation) => {
-    const paper: Paper = { size: input.paper, orientation };
-    const { content } = sheetRoom(paper, input.info, head);
-    return { paper, pages: treePages(trees, (box) => boxWords(job, box, workingA), content) };
-  });
-  const [across, upright] = [tried[0]!, tried[1]!];
-  const { paper, pages } = upright.pages.length < across.pages.length ? upright : across;
-  const sheets = pages.map(
-    (marks, i): Sheet => ({
-      paper,
-      documentName: "block diagram",
-      head,
-      bookmark: i === 0 ? [head.title] : [head.title, `continued ${i + 1}`],
-      marks,
-    }),
+  const sheets = fewestSheets(
+    input,
+    (paper) => {
+      const { content } = sheetRoom(paper, input.info, head);
+      const pages = treePages(trees, (box) => boxWords(job, box, workingA), content);
+      return pages.map(
+        (marks, i): Sheet => ({
+          paper,
+          documentName: "block diagram",
+          head,
+          bookmark: i === 0 ? [head.title] : [head.title, `continued ${i + 1}`],
+          marks,
+        }),
+      );
+    },
+    ["landscape", "portrait"],
   );
   return {
     name,

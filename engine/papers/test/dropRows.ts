@@ -27,9 +27,11 @@ const drop = (v: number | null): string => (v === null ? "not known" : printQuan
 
 /** Arguments of `operate` as words: "KEY ON, LSW H, engine 4000". */
 function argumentWords(words: readonly string[]): string {
-  const read = words.flatMap((word, i) => {
+  const options = words.slice(words.findIndex((word) => word.startsWith("--")));
+  if (!words.some((word) => word.startsWith("--"))) return "everything at rest";
+  const read = options.flatMap((word, i) => {
     if (word.startsWith("--")) return [];
-    const option = words[i - 1];
+    const option = options[i - 1];
     if (option === "--set") return [word.replace("=", " ")];
     if (option === "--flash") return [word === "on" ? "flasher lit" : ""];
     return [`${(option ?? "").replace("--", "")} ${word}`.trim()];
