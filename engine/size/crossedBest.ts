@@ -22,6 +22,9 @@ export interface CrossedBest {
 /** Relative gap that counts as none: the rounding of sums of some hundred doubles. */
 const GAP_RATIO = 1e-10;
 const ROOT_ROUND_COUNT = 80;
+/** So few choices of the crossing groups are gone through one by one, once some rounds have not proven the best. */
+const FEW_CHOICES = 96;
+const FEW_CHOICES_ROUND_COUNT = 6;
 const NODE_ROUND_COUNT = 16;
 /** Rounds without a better bound before the step is halved. */
 const PATIENCE_COUNT = 4;
@@ -31,25 +34,34 @@ const PATIENCE_COUNT = 4;
  *
  * Each crossing group is copied once for every budget it is in, and its cost shared among the copies; with the copies
  * free to differ the problem nests, and `laminarBest` bounds it from below. The shares are moved (subgradient, Polyak's
- * step) until the copies agree, which proves the best, or until it pays to split the sizes of a group in two.
+ * step) until the copies agree, which proves the best, or until it pays to split the sizes of a group in two. Where few
+ * choices of the crossing groups are left each is solved by itself: the rest nests then.
  *
  * @param maxStepCount  nested problems solved before the search is cut short; the answer is then the best found, with
  *                      its bound.
  */
 export function crossedBest(crossed: Crossed, maxStepCount: number): CrossedBest {
-  const search: Search = { crossed, maxStepCount, stepCount: 0, best: firstBest(crossed) };
+  const search: Search = {
+    crossed,
+    maxStepCount,
+    stepCount: 0,
+    best: firstBest(crossed),
+    agreed: new Set(),
+  };
   const ranges = crossed.crossing.map((g) => ({
     low: 0,
     high: crossed.groups[g]!.options.length - 1,
   }));
   const start = { ranges, shares: evenShares(crossed), bound: Number.NEGATIVE_INFINITY };
-  const open = [bounded(search, start, ROOT_ROUND_COUNT)];
+  const areFew = choiceCount(start) <= FEW_CHOICES;
+  const open = [bounded(search, start, areFew ? FEW_CHOICES_ROUND_COUNT : ROOT_ROUND_COUNT)];
   while (open.length > 0) {
     open.sort((a, b) => b.bound - a.bound);
     const node = open.pop()!;
     if (isBeaten(search, node.bound) || search.stepCount >= maxStepCount) {
       return finish(search, node.bound);
     }
+    if (choiceCount(node) <= FEW_CHOICES && triedAll(search, node)) continue;
     for (const half of halves(node)) {
       const child = bounded(search, half, NODE_ROUND_COUNT);
       if (!isBeaten(search, child.bound)) open.push(child);
@@ -72,6 +84,8 @@ interface Search {
   readonly maxStepCount: number;
   stepCount: number;
   best: Whole;
+  /** Choices of the crossing groups the rest was solved for. */
+  readonly agreed: Set<string>;
 }
 
 interface Whole {
@@ -114,14 +128,45 @@ function bounded(search: Search, node: Node, roundCount: number): Node {
       easing /= 2;
       idleCount = 0;
     }
-    const agreed = agreedBest(search.crossed, copied.chosen, most);
-    if (agreed !== null && agreed.cost < search.best.cost) search.best = agreed;
+    tryAgreed(search, copied.chosen, most);
     if (copiesAgree(copied.chosen) || isBeaten(search, top.bound)) break;
     if (search.stepCount >= search.maxStepCount) break;
     const gap = Math.max(search.best.cost - copied.bound, GAP_RATIO * search.best.cost);
     shares = movedShares(shares, copied.chosen, easing * gap);
   }
   return top;
+}
+
+/** Solves the rest for what the copies agree on, once for every such choice. */
+function tryAgreed(search: Search, chosen: readonly (readonly number[])[], most: number): void {
+  const key = chosen.map((sizes) => Math.max(...sizes)).join(" ");
+  if (search.agreed.has(key)) return;
+  search.agreed.add(key);
+  const whole = agreedBest(search.crossed, chosen, most);
+  if (whole !== null && whole.cost < search.best.cost) search.best = whole;
+}
+
+const choiceCount = ({ ranges }: Pick<Node, "ranges">): number =>
+  ranges.reduce((count, { low, high }) => count * (high - low + 1), 1);
+
+/** Solves every choice of a node's crossing groups by itself; false where the steps do not reach. */
+function triedAll(search: Search, node: Node): boolean {
+  if (search.stepCount + choiceCount(node) > search.maxStepCount) return false;
+  let choices: readonly (readonly number[])[] = [[]];
+  for (const { low, high } of node.ranges) {
+    const sizes = Array.from({ length: high - low + 1 }, (_, i) => low + i);
+    choices = choices.flatMap((choice) => sizes.map((size) => [...choice, size]));
+  }
+  for (const choice of choices) {
+    search.stepCount++;
+    const most = search.best.cost * (1 + GAP_RATIO);
+    tryAgreed(
+      search,
+      choice.map((size) => [size]),
+      most,
+    );
+  }
+  return true;
 }
 
 /** Splits the sizes of the group whose copies differ most. */
