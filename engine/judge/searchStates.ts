@@ -1,5 +1,10 @@
 import { type Job, presentParts } from "../job/index.ts";
-import { type CompiledJob, type QuickSolution, restPositions } from "../operate/index.ts";
+import {
+  type CompiledJob,
+  coveringRows,
+  type QuickSolution,
+  restPositions,
+} from "../operate/index.ts";
 import { declaredStates } from "./declaredStates.ts";
 
 type Mode = "stopped" | "cranking" | "running";
@@ -30,8 +35,8 @@ export interface SearchSteering {
 }
 
 /**
- * Looks for the states in which each element carries most: from rest, the named states and those of the intents, every
- * state that is worst for something is varied by one switch at a time until nothing gets worse.
+ * Looks for the states in which each element carries most: from rest, the named states, those of the intents and a covering of
+ * all triples of switches, every state that is worst for something is varied by one switch at a time until nothing gets worse.
  */
 export function searchStates(
   compiled: CompiledJob,
@@ -54,7 +59,9 @@ export function searchStates(
   for (const start of startStates(job)) visit(start);
   const expanded = new Set<number>();
   for (;;) {
-    const index = worstIndices().find((one) => !expanded.has(one));
+    // Rest comes first: there nothing need flow, and every single switch is one step away.
+    const rest = states.length > 0 && !expanded.has(0) ? 0 : undefined;
+    const index = rest ?? worstIndices().find((one) => !expanded.has(one));
     if (index === undefined) return { states, complete: true };
     if (solvedCount >= solveCountMax) return { states, complete: false };
     expanded.add(index);
@@ -76,8 +83,25 @@ function startStates(job: Job): readonly FullState[] {
   const declared = declaredStates(job).map(({ state }) =>
     at(state.positions ?? {}, state.engine?.mode ?? "stopped", state.flash ?? "off"),
   );
-  const starts = [...rest, ...declared];
+  const starts = [...rest, ...declared, ...coveringStates(job)];
   return hasFlasher ? starts.flatMap((one) => [one, { ...one, flash: "on" as const }]) : starts;
+}
+
+/** With more switches than this the covering rows are dearer than what they find. */
+const COVERED_COUNT_MAX = 30;
+
+/** States in which any three switches meet in every combination of their positions: no feed through three is missed. */
+function coveringStates(job: Job): readonly FullState[] {
+  const switches = presentParts(job).flatMap((part) => (part.kind === "switch" ? [part] : []));
+  if (switches.length === 0 || switches.length > COVERED_COUNT_MAX) return [];
+  return coveringRows(switches.map(({ positions }) => positions.length)).map((row) => ({
+    positions: Object.fromEntries(
+      switches.map(({ id, positions }, k) => [id, positions[row[k]!]!.id]),
+    ),
+    engine: { mode: "stopped" },
+    flash: "off",
+    asIf: "stopped",
+  }));
 }
 
 /** Every state one switch away. */
