@@ -20,6 +20,7 @@ export {
   openCircuitV,
   shortedCurrentA,
 } from "./generatorLine.ts";
+export { type IndependentJobs, independentJobs } from "./independentJobs.ts";
 export type { ElementRole, JobElement } from "./jobElement.ts";
 export { type JobNodes, nodeLabel, referencePin } from "./jobNodes.ts";
 export { type LampAnchor, lampAnchor, lampLaw } from "./lampLaw.ts";

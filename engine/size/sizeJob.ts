@@ -1,7 +1,8 @@
 import { type Job, presentWires } from "../job/index.ts";
 import { type Conductors, conductorsOf, type MakeFields, type Routed } from "../route/index.ts";
 import { figure } from "../tables/index.ts";
-import { designCurrents } from "./designCurrents.ts";
+import type { DesignCurrents } from "./designCurrents.ts";
+import { jobCurrents } from "./jobCurrents.ts";
 import { type Limited, limitedWay, withChosen } from "./loadSizing.ts";
 import { type FitQuestion, shortfallsOf } from "./makeFits.ts";
 import { rateKept } from "./rateKept.ts";
@@ -23,7 +24,7 @@ export type Guards = ReadonlyMap<string, { readonly sumA: number }>;
  */
 export function sizeJob(job: Job, routed: Routed, guards: Guards = new Map()): SizedJob {
   const trial = conductorsOf(job, routed);
-  const currents = designCurrents(job, trial);
+  const currents = jobCurrents(job, trial);
   const loads = currents.ways.map((way) => limitedWay(job, trial, way));
   const cables = starterCables(loads);
   const makes = makesByWire(job, stockOf(job), cables);
@@ -72,7 +73,7 @@ function fitQuestions(from: {
   readonly routed: Routed;
   readonly trial: Conductors;
   readonly guards: Guards;
-  readonly currents: ReturnType<typeof designCurrents>;
+  readonly currents: DesignCurrents;
 }): (wire: string) => FitQuestion {
   const { job, routed, trial, guards, currents } = from;
   const continuousA = (id: string): number => currents.continuous.get(id)?.currentA ?? 0;
