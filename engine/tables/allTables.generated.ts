@@ -51,6 +51,7 @@ import { publishedDropLimits, publishedDropLimitsUnits } from "./publishedDropLi
 import { regulators, regulatorsUnits } from "./regulators.generated.ts";
 import { relayDefaults, relayDefaultsUnits } from "./relayDefaults.generated.ts";
 import { relayPins, relayPinsUnits } from "./relayPins.generated.ts";
+import { rideProfiles, rideProfilesUnits } from "./rideProfiles.generated.ts";
 import { ringBarrels, ringBarrelsUnits } from "./ringBarrels.generated.ts";
 import { roadDates, roadDatesUnits } from "./roadDates.generated.ts";
 import { routeRules, routeRulesUnits } from "./routeRules.generated.ts";
@@ -59,6 +60,7 @@ import { sizeRules, sizeRulesUnits } from "./sizeRules.generated.ts";
 import { sleeveDerating, sleeveDeratingUnits } from "./sleeveDerating.generated.ts";
 import { sleeveSizes, sleeveSizesUnits } from "./sleeveSizes.generated.ts";
 import { studs, studsUnits } from "./studs.generated.ts";
+import { supplyRules, supplyRulesUnits } from "./supplyRules.generated.ts";
 import { swgGauges, swgGaugesUnits } from "./swgGauges.generated.ts";
 import { switchDerating, switchDeratingUnits } from "./switchDerating.generated.ts";
 import { tempClasses, tempClassesUnits } from "./tempClasses.generated.ts";
@@ -124,6 +126,7 @@ export const allTables = {
   regulators: { rows: regulators, units: regulatorsUnits },
   relayDefaults: { rows: relayDefaults, units: relayDefaultsUnits },
   relayPins: { rows: relayPins, units: relayPinsUnits },
+  rideProfiles: { rows: rideProfiles, units: rideProfilesUnits },
   ringBarrels: { rows: ringBarrels, units: ringBarrelsUnits },
   roadDates: { rows: roadDates, units: roadDatesUnits },
   routeRules: { rows: routeRules, units: routeRulesUnits },
@@ -132,6 +135,7 @@ export const allTables = {
   sleeveDerating: { rows: sleeveDerating, units: sleeveDeratingUnits },
   sleeveSizes: { rows: sleeveSizes, units: sleeveSizesUnits },
   studs: { rows: studs, units: studsUnits },
+  supplyRules: { rows: supplyRules, units: supplyRulesUnits },
   swgGauges: { rows: swgGauges, units: swgGaugesUnits },
   switchDerating: { rows: switchDerating, units: switchDeratingUnits },
   tempClasses: { rows: tempClasses, units: tempClassesUnits },
@@ -197,6 +201,7 @@ export { publishedDropLimits, type PublishedDropLimitsRow } from "./publishedDro
 export { regulators, type RegulatorsRow } from "./regulators.generated.ts";
 export { relayDefaults, type RelayDefaultsRow } from "./relayDefaults.generated.ts";
 export { relayPins, type RelayPinsRow } from "./relayPins.generated.ts";
+export { rideProfiles, type RideProfilesRow } from "./rideProfiles.generated.ts";
 export { ringBarrels, type RingBarrelsRow } from "./ringBarrels.generated.ts";
 export { roadDates, type RoadDatesRow } from "./roadDates.generated.ts";
 export { routeRules, type RouteRulesRow } from "./routeRules.generated.ts";
@@ -205,6 +210,7 @@ export { sizeRules, type SizeRulesRow } from "./sizeRules.generated.ts";
 export { sleeveDerating, type SleeveDeratingRow } from "./sleeveDerating.generated.ts";
 export { sleeveSizes, type SleeveSizesRow } from "./sleeveSizes.generated.ts";
 export { studs, type StudsRow } from "./studs.generated.ts";
+export { supplyRules, type SupplyRulesRow } from "./supplyRules.generated.ts";
 export { swgGauges, type SwgGaugesRow } from "./swgGauges.generated.ts";
 export { switchDerating, type SwitchDeratingRow } from "./switchDerating.generated.ts";
 export { tempClasses, type TempClassesRow } from "./tempClasses.generated.ts";

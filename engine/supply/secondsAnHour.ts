@@ -1,0 +1,2 @@
+/** Seconds an hour, exactly. */
+export const SECONDS_AN_HOUR = 3600;
