@@ -55,7 +55,9 @@ describe("the catalogue and the judges say the same things", () => {
   const sampled = new Set([...samples, ...samplesIn("workmanship")].map(({ code }) => code));
 
   test("every code has a sample, and every sample a code", () => {
-    expect([...sampled].sort()).toEqual([...findingCodes]);
+    // What only a whole proof can find has its own cases beside the proof.
+    const ofCheck = findingCodes.filter((code) => !code.startsWith("proof-"));
+    expect([...sampled].sort()).toEqual(ofCheck);
   });
 
   test("every code is explained", () => {

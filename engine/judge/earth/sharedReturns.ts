@@ -117,11 +117,19 @@ function worstSymptom(
     const stray = lamps.refs.flatMap((load, i) =>
       after[i]! >= lit && before[i]! < lit ? [{ load, shareRatio: after[i]! }] : [],
     );
-    if (stray.length <= (worst?.stray.length ?? 0)) continue;
+    if (stray.length === 0 || !tellsMore(stray, worst?.stray ?? [])) continue;
     const dimmed = lamps.refs.filter((_, i) => before[i]! >= lit && after[i]! < lit);
     worst = { open, state, stray, dimmed };
   }
   return worst;
+}
+
+/** More loads that light tell more; of as many, the one that lights brightest. */
+function tellsMore(stray: Symptom["stray"], than: Symptom["stray"]): boolean {
+  const brightest = (list: Symptom["stray"]): number =>
+    Math.max(0, ...list.map(({ shareRatio }) => shareRatio));
+  if (stray.length !== than.length) return stray.length > than.length;
+  return brightest(stray) > brightest(than);
 }
 
 /** A state with nothing broken. */
