@@ -78,7 +78,17 @@ function memoKey(makeId: string, { cut, source, largestA }: Exposure, placed: Pl
 function worse(one: SurvivalAnswer, other: SurvivalAnswer): SurvivalAnswer {
   const by = SEVERITY[one.ruling] - SEVERITY[other.ruling];
   if (by !== 0) return by > 0 ? one : other;
-  return (one.worst?.marginK ?? 0) <= (other.worst?.marginK ?? 0) ? one : other;
+  const apartK = (one.worst?.marginK ?? 0) - (other.worst?.marginK ?? 0);
+  if (Math.abs(apartK) > SAME_K) return apartK < 0 ? one : other;
+  return plainness(one) <= plainness(other) ? one : other;
+}
+
+/** Margins nearer than this are told by the plainer exposure, K: the battery before a generator, touching nothing else. */
+const SAME_K = 2.5;
+
+function plainness({ exposure }: SurvivalAnswer): number {
+  const indirect = (exposure.through === null ? 0 : 2) + (exposure.via === null ? 0 : 1);
+  return indirect + (exposure.sourceKind === "battery" ? 0 : 4);
 }
 
 /** What a wire may carry for ever in a place by the published ratings with their factors, A. */

@@ -1,2 +1,17 @@
 /** Prove: every state, every open and every short, and whether each wire outlives it. */
+export { operateArguments } from "./operateArguments.ts";
 export type { ProofInput, ProofOptions } from "./proofInput.ts";
+export { provedResult } from "./provedResult.ts";
+export { proveJob } from "./proveJob.ts";
+export {
+  type FirstPart,
+  mergedFirst,
+  type Progress,
+  type ProofWork,
+  proofWork,
+  proveFirst,
+  proveSecond,
+  type SecondPart,
+  type Share,
+} from "./provePart.ts";
+export type * from "./proveResult.ts";

@@ -30,7 +30,7 @@ export function openPlaces({ job, jobNetwork }: CompiledJob): readonly OpenPlace
     if (b !== a) at[b]!.push(k);
   });
   const parent = elements.map((_, k) => k);
-  const root = (k: number): number => (parent[k] === k ? k : (parent[k] = root(parent[k]!)));
+  const root = (k: number): number => (parent[k] === k ? k : root(parent[k]!));
   const isOnPost = (node: number): boolean => node === 0 || nodes.names[node] === jobNetwork.earth;
   at.forEach((list, node) => {
     const [one, other] = list;

@@ -9,6 +9,7 @@ import {
   newCurrentTallies,
   starterElements,
   tallyCurrents,
+  tallyNodes,
 } from "./currentTallies.ts";
 import type { GroupState } from "./groupStates.ts";
 import type { ProofPlan } from "./proofPlan.ts";
@@ -46,14 +47,15 @@ export interface TruthPart {
 
 /** Solves the group states given by their places in the plan. */
 export function truthOf(plan: ProofPlan, stateIndices: readonly number[]): TruthPart {
-  const { elements } = plan.solver.compiled.jobNetwork;
-  const tallies = newCurrentTallies(elements.length);
+  const { elements, nodes } = plan.solver.compiled.jobNetwork;
+  const tallies = newCurrentTallies(elements.length, nodes.names.length);
   const starters = starterElements(plan.solver.compiled);
   const states = stateIndices.map((stateIndex) => {
     const state = plan.states[stateIndex]!;
     const seen = solvedWays(plan, state);
-    for (const { quick, elementA, batteryV } of seen.ways) {
+    for (const { quick, elementA, nodeV, batteryV } of seen.ways) {
       tallyCurrents(tallies, elementA, { state: quick, batteryV }, starters);
+      if (batteryV === null && state.engine.mode !== "running") tallyNodes(tallies, nodeV, quick);
     }
     return truthState(plan, state, stateIndex, seen);
   });
@@ -64,6 +66,7 @@ interface Way {
   readonly quick: QuickState;
   readonly batteryV: number | null;
   readonly elementA: Float64Array;
+  readonly nodeV: Float64Array;
   readonly shares: Float64Array;
   readonly pulled: readonly boolean[];
   readonly buzzing: readonly string[];
@@ -84,6 +87,7 @@ function solvedWays(plan: ProofPlan, state: GroupState): Seen {
     quick: state.light,
     batteryV: null,
     elementA: fromReleased.solution.branchA,
+    nodeV: fromReleased.solution.nodeV,
     shares: solver.shares(state.light, {
       nodeV: fromReleased.solution.nodeV,
       elementA: fromReleased.solution.branchA,
@@ -109,6 +113,7 @@ function wayOf(solver: ProofSolver, quick: QuickState, batteryV: number | null):
     quick,
     batteryV,
     elementA: solution.elementA,
+    nodeV: solution.nodeV,
     shares: solver.shares(quick, solution),
     pulled: solution.pulled,
     buzzing: solution.buzzing,

@@ -18,6 +18,8 @@ export interface Exposure {
   /** Load that would have to be bridged; null: none. */
   readonly via: string | null;
   readonly positions: Readonly<Record<string, string>>;
+  /** Wire before the first fuse, mm; null: not measured. */
+  readonly unfusedMm: number | null;
 }
 
 /**
@@ -40,6 +42,7 @@ export function wireExposures(
       through: null,
       via: guard.via,
       positions: guard.positions,
+      unfusedMm: guard.unfusedMm,
     }));
   const isFed = (id: string): boolean => own(id).some(({ via }) => via === null);
   return (id) => {

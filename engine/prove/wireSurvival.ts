@@ -41,6 +41,8 @@ export interface SurvivalAnswer {
   readonly leansOnMemory: boolean;
   /** Why it is not proven: a remembered limit, or a fuse whose published band ends below the current that decides. */
   readonly why: "remembered-limit" | "band-ends" | null;
+  /** Where the published band ends, % of rating. */
+  readonly endPercent?: number;
 }
 
 /** The proven bound lies at most this far over a peak that occurs, K; cells looked at before that is given up. */
@@ -94,12 +96,20 @@ export function survivalOf(
   const peaks = upTo(Math.max(largestA, sumA / 100));
   const ruling = ruled(conductor, placed, peaks, sumA, from.carriesA);
   if (ruling.ruling !== "stop") return { ...base, ...peaks, ...ruling };
-  const endA = (Math.min(...bands.map(lastGatePercent)) / 100) * sumA;
+  const endPercent = Math.min(...bands.map(lastGatePercent));
+  const endA = (endPercent / 100) * sumA;
   const within = endA < largestA ? upTo(endA) : peaks;
   const inBand = ruled(conductor, placed, within, sumA, from.carriesA);
   const isBeyond = inBand.ruling !== "stop";
   return isBeyond
-    ? { ...base, ...peaks, ruling: "not-proven", leansOnMemory: false, why: "band-ends" }
+    ? {
+        ...base,
+        ...peaks,
+        ruling: "not-proven",
+        leansOnMemory: false,
+        why: "band-ends",
+        endPercent,
+      }
     : { ...base, ...within, ...inBand };
 }
 
@@ -165,7 +175,7 @@ function ruled(
   sumA: number,
   carriesA: () => number,
 ): Pick<SurvivalAnswer, "ruling" | "leansOnMemory" | "why"> {
-  const overRating = rated === null ? sumA > carriesA() : sumA > rated.value;
+  const overRating = rated !== null && sumA > rated.value;
   if (short !== null && short.marginK < 0) return certain("stop");
   if (long !== null && long.marginK < 0) {
     return overRating || isOver(long, limits) ? certain("stop") : REMEMBERED;

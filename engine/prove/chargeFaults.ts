@@ -1,0 +1,46 @@
+import { batteriesOf, pinRef, presentParts } from "../job/index.ts";
+import { operateJob } from "../operate/index.ts";
+import { operateArguments } from "./operateArguments.ts";
+import type { ProofPlan } from "./proofPlan.ts";
+import { requestOf } from "./proofSolver.ts";
+import type { ChargeFault } from "./proveResult.ts";
+
+/**
+ * What a charging machine does to its own loads when the battery goes: the battery's live post parted, and each fuse blown, with the
+ * engine fast and all else at rest. The largest volts across any load are solved with the source as it is modelled: a regulated
+ * one holds its set volts at its own terminals, an unregulated one climbs to what its line gives.
+ */
+export function chargeFaults({ input, space }: ProofPlan): readonly ChargeFault[] {
+  const { job, conductors } = input;
+  const fast = space.engines.find(({ name }) => name === "fast");
+  const full = fast && space.completed({}, fast);
+  const generates = presentParts(job).some(({ kind }) => kind === "generator");
+  if (fast === undefined || full == null || !generates) return [];
+  const state = space.quick(full, fast);
+  const fuses = presentParts(job).filter(({ kind }) => kind === "fuse");
+  const faults = [
+    ...batteriesOf(job).map(({ livePost }) => ({
+      fault: `battery parted at ${livePost}`,
+      open: [livePost],
+    })),
+    ...fuses.map(({ id, pins }) => ({
+      fault: `fuse ${id} blown`,
+      open: pins.length > 0 ? [pinRef(id, pins[0]!.id)] : [],
+    })),
+  ];
+  return faults.map(({ fault, open }): ChargeFault => {
+    const faulted = { ...state, open };
+    const operated = operateJob(job, conductors, requestOf(faulted));
+    const solved = operated.ok && operated.solution.converged;
+    const volts = operated.ok
+      ? [...operated.solution.lamps, ...operated.solution.loads].map(({ v }) => Math.abs(v))
+      : [];
+    return {
+      fault,
+      speedRpm: fast.speedRpm,
+      largestV: solved && volts.length > 0 ? Math.max(...volts) : null,
+      solved,
+      reproduce: operateArguments(job, faulted),
+    };
+  });
+}
