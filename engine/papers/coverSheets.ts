@@ -114,11 +114,30 @@ function factBlocks(
         "Checked",
         `${printNumber(check.statesSolved, 0)} switch positions solved as a network; sizes and fuses ${check.settled ? "settled" : "did not settle"}`,
       ],
+      ["Findings", countsText(check)],
+      [
+        "Accepted",
+        job.decisions.accepted?.length
+          ? `${job.decisions.accepted.length}, each listed below with who answers for it`
+          : "none: nothing is hidden behind a signature",
+      ],
       ["Job", `${job.name} (${job.id}, revision ${job.revision}, ${job.date})`],
       ["Fingerprint", fingerprint.replace(/(.{8})/g, "$1 ").trim()],
     ],
     widthMm,
   );
+}
+
+function countsText({ counts }: PaperInput["check"]): string {
+  const parts = [
+    counts.stop > 0 ? `${counts.stop} stop` : "",
+    counts.notProven > 0 ? `${counts.notProven} not proven` : "",
+    counts.mend > 0 ? `${counts.mend} to mend` : "",
+    counts.advise > 0 ? `${counts.advise} worth knowing` : "",
+  ].filter((part) => part !== "");
+  return parts.length === 0
+    ? "none"
+    : `${parts.join(", ")}; opened in the findings and their working`;
 }
 
 function findingBlocks({ check }: PaperInput, { widthMm, heightMm }: AreaMm): readonly Block[] {
@@ -134,15 +153,7 @@ function findingBlocks({ check }: PaperInput, { widthMm, heightMm }: AreaMm): re
         message: finding.message,
       },
     }));
-  const known = check.counts.advise;
-  const rest =
-    known === 0
-      ? []
-      : paragraphBlocks(
-          `${known} more ${known === 1 ? "finding is" : "findings are"} worth knowing: see the findings and their working.`,
-          widthMm,
-        );
-  if (rows.length === 0) return rest;
+  if (rows.length === 0) return [];
   return [
     ...headingBlock("To put right", widthMm, 2),
     ...tableBlocks(
@@ -157,17 +168,12 @@ function findingBlocks({ check }: PaperInput, { widthMm, heightMm }: AreaMm): re
       widthMm,
       heightMm,
     ),
-    ...rest,
   ];
 }
 
 function acceptedBlocks({ job }: PaperInput, widthMm: number): readonly Block[] {
   const accepted = job.decisions.accepted ?? [];
-  if (accepted.length === 0)
-    return paragraphBlocks(
-      "Nobody has accepted a finding: nothing is hidden behind a signature.",
-      widthMm,
-    );
+  if (accepted.length === 0) return [];
   return [
     ...headingBlock("Accepted by somebody", widthMm, 2),
     ...keyValueBlocks(

@@ -20,13 +20,13 @@ const MARKINGS: Readonly<Record<string, string>> = {
 };
 
 const COLUMNS: readonly TableColumn[] = [
-  { key: "fuse", heading: "Fuse", width: { kind: "natural", maxMm: 46 } },
-  { key: "rating", heading: "Rating", width: { kind: "natural", maxMm: 40 } },
-  { key: "window", heading: "Window", width: { kind: "natural", maxMm: 40 } },
+  { key: "fuse", heading: "Fuse", width: { kind: "natural", maxMm: 34 } },
+  { key: "rating", heading: "Rating", width: { kind: "natural", maxMm: 30 } },
+  { key: "window", heading: "Window", width: { kind: "natural", maxMm: 34 } },
   {
     key: "guards",
     heading: "Wires it guards alone",
-    width: { kind: "share", share: 1, minMm: 40 },
+    width: { kind: "share", share: 1.4, minMm: 40 },
   },
   {
     key: "unfused",

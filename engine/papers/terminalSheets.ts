@@ -54,9 +54,12 @@ export function terminalSheets(input: PaperInput): readonly Sheet[] {
 
 /** Which tool for which kind of terminal. */
 function toolPairs(input: PaperInput): readonly (readonly [string, string])[] {
-  const tools = new Map<string, string>();
-  for (const { fitting } of sortedEnds(input)) tools.set(kindText(fitting), fitting.tool);
-  return [...tools];
+  const kinds = new Map<string, Set<string>>();
+  for (const { fitting } of sortedEnds(input)) {
+    const kind = kindText({ ...fitting, half: null });
+    kinds.set(fitting.tool, (kinds.get(fitting.tool) ?? new Set()).add(kind));
+  }
+  return [...kinds].map(([tool, names]) => [[...names].join(", "), tool]);
 }
 
 /** Ends of new wires by terminal and tool, wires in the order of their numbers. */
@@ -113,7 +116,8 @@ function settingText(fitting: EndFitting): string {
   const { barrelAreaMm2 } = fitting;
   const copper = `on ${printNumber(barrelAreaMm2, barrelAreaMm2 % 1 === 0 ? 0 : 2)} mm²`;
   const problem = problemText(fitting);
-  return `${kindText(fitting)}${fitting.size === "" ? "" : `, ${fitting.size}`}, ${copper}${problem === "" ? "" : `: ${problem}`}`;
+  const size = fitting.kind === "splice" || fitting.kind === "soldered" ? "" : `, ${fitting.size}`;
+  return `${kindText(fitting)}${size}, ${copper}${problem === "" ? "" : `: ${problem}`}`;
 }
 
 function settingNote({ stripMm, pullN, joining }: EndFitting): string {

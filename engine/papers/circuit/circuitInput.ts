@@ -136,17 +136,16 @@ function wireStep(
 /** No minus before a nought. */
 const voltText = (v: number): string => printQuantity(Math.abs(v) < 0.005 ? 0 : v, "V");
 
-function cavityStep({ graph, levels, words }: Wording, { link, above }: Placed): CircuitStep {
-  void graph;
+/** The arc of the symbol is the socket half. */
+function cavityStep({ words }: Wording, { link, above }: Placed): CircuitStep {
   const pinAbove = link.a === above ? link.pinA : link.pinB;
   const isSocketAbove = pinAbove.endsWith("s");
-  const isLiveSide = levels.side(above) !== "earth";
   return {
     kind: "connector",
     id: `${link.of} ${link.pinA}`,
     name: link.pinA.slice(0, -1),
     place: words.connector(link.of),
-    liveSide: isSocketAbove === isLiveSide || isSocketAbove ? "above" : "below",
+    liveSide: isSocketAbove ? "above" : "below",
   };
 }
 

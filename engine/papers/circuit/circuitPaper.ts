@@ -1,4 +1,13 @@
-import { circuitSheet, type Paper, type Sheet, sheetRoom } from "../../drawing/index.ts";
+import {
+  type AreaMm,
+  area,
+  circuitSheet,
+  type Mark,
+  moveMarks,
+  type Paper,
+  type Sheet,
+  sheetRoom,
+} from "../../drawing/index.ts";
 import { lettersName } from "../colourText.ts";
 import type { PackPaper } from "../packPaper.ts";
 import type { PaperInput } from "../paperInput.ts";
@@ -27,9 +36,10 @@ export function circuitPaper(input: PaperInput, name: string): PackPaper {
       ? `Volts: ${state.words}; full battery; meter's black lead on the earthed battery post.`
       : "No named state of the job has this circuit at work, so no volts are shown.";
     const drawn = circuitInput(input, graph, levels, placed, state);
+    const isShort = circuit.name.length <= TITLE_LENGTH_MAX;
     const head = {
-      title: `Circuit: ${circuit.name}`,
-      lead: `${volts} Switches drawn at rest. Colours in ${lettersName(job.colours.letters)}.`,
+      title: `Circuit: ${isShort ? circuit.name : circuit.id}`,
+      lead: `${isShort ? "" : `${circuit.name}. `}${volts} Switches drawn at rest. Colours in ${lettersName(job.colours.letters)}.`,
     };
     return { id: circuit.id, sheets: laid(input, head, drawn) };
   });
@@ -44,20 +54,23 @@ export function circuitPaper(input: PaperInput, name: string): PackPaper {
   };
 }
 
-/** Upright or across, whichever takes fewer sheets; upright where it is the same, because paths are long. */
+/** A longer name of a circuit stands under the title instead of in it. */
+const TITLE_LENGTH_MAX = 48;
+
+/** Between two rows of columns on one sheet. */
+const TIER_GAP_MM = 7;
+
+/** Upright or across, in one row of columns or two, whichever takes the fewest sheets; upright in one row where it is the same, because paths are long. */
 function laid(
   input: PaperInput,
   head: Sheet["head"],
   drawn: ReturnType<typeof circuitInput>,
 ): readonly Sheet[] {
-  const tried = (["portrait", "landscape"] as const).map((orientation) => {
-    const paper: Paper = { size: input.paper, orientation };
-    const { content } = sheetRoom(paper, input.info, head);
-    return { paper, ...circuitSheet(drawn, content) };
-  });
-  const [upright, across] = [tried[0]!, tried[1]!];
-  const { paper, pages } =
-    !upright.fits || (across.fits && across.pages.length < upright.pages.length) ? across : upright;
+  const tried = [input.paper, "a3" as const].map((size) => triedOn(input, head, drawn, size));
+  const candidates = tried.find((some) => some.length > 0);
+  if (candidates === undefined) throw new Error(`circuit sheet "${head.title}" fits no paper`);
+  const fewest = Math.min(...candidates.map(({ pages }) => pages.length));
+  const { paper, pages } = candidates.find((one) => one.pages.length === fewest)!;
   return pages.map((marks, i) => ({
     paper,
     documentName: "circuit sheet",
@@ -65,4 +78,40 @@ function laid(
     bookmark: i === 0 ? [head.title] : [head.title, `continued ${i + 1}`],
     marks,
   }));
+}
+
+interface Laying {
+  readonly paper: Paper;
+  readonly pages: readonly (readonly Mark[])[];
+}
+
+/** Every way the columns fit one size of paper. */
+const triedOn = (
+  input: PaperInput,
+  head: Sheet["head"],
+  drawn: ReturnType<typeof circuitInput>,
+  size: Paper["size"],
+): readonly Laying[] =>
+  (["portrait", "landscape"] as const).flatMap((orientation) =>
+    [1, 2].flatMap((tierCount) => {
+      const paper: Paper = { size, orientation };
+      const pages = tieredPages(drawn, sheetRoom(paper, input.info, head).content, tierCount);
+      return pages === null ? [] : [{ paper, pages }];
+    }),
+  );
+
+/** Columns in rows under each other; null where a step is larger than its row. */
+function tieredPages(
+  drawn: ReturnType<typeof circuitInput>,
+  room: AreaMm,
+  tierCount: number,
+): readonly (readonly Mark[])[] | null {
+  const heightMm = (room.heightMm - (tierCount - 1) * TIER_GAP_MM) / tierCount;
+  const { pages, fits } = circuitSheet(drawn, area(room.xMm, room.yMm, room.widthMm, heightMm));
+  if (!fits) return null;
+  return Array.from({ length: Math.ceil(pages.length / tierCount) }, (_, i) =>
+    pages
+      .slice(i * tierCount, (i + 1) * tierCount)
+      .flatMap((marks, tier) => moveMarks(marks, 0, tier * (heightMm + TIER_GAP_MM))),
+  );
 }

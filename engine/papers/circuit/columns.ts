@@ -66,7 +66,7 @@ export function columnsOf(
   };
   for (const list of outs.values()) sortByDepth(list, depthOf);
   const tops = [...outs.keys()]
-    .filter((point) => !ins.has(point))
+    .filter((point) => !ins.has(point) || ends.has(point))
     .sort((a, b) => levels.compare(a, b));
   for (const top of tops) {
     const [first, ...others] = outs.get(top)!;

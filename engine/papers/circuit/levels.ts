@@ -23,7 +23,7 @@ const PASSED_TO_EARTH: readonly LinkKind[] = [...PASSED, "bond"];
  */
 export function levelsOf(graph: MachineGraph): Levels {
   const live = reach(graph, [...graph.livePosts, ...generatorPosts(graph)], PASSED);
-  const earth = reach(graph, [...graph.earthedPosts, ...graph.bodies], PASSED_TO_EARTH);
+  const earth = reach(graph, [...graph.earthedPosts, ...graph.bodies], PASSED_TO_EARTH, false);
   const always = reach(graph, graph.livePosts, ["wire", "cavity", "fuse", "through"]);
   const any = reach(graph, graph.livePosts, [...PASSED, "load", "coil"]);
   const side = (point: string): "live" | "between" | "earth" => {
@@ -64,11 +64,18 @@ function generatorPosts(graph: MachineGraph): readonly string[] {
   return graph.windingPins.filter((pin) => !ofBattery.has(pin) && !earthed.distance.has(pin));
 }
 
+/** A diode is passed the way current can go through it from the live post. */
+function isBlocked({ isLiveNegative }: MachineGraph, link: Link, at: string): boolean {
+  if (link.part?.kind !== "diode" && link.part?.kind !== "rectifier") return false;
+  return at !== (isLiveNegative ? link.b : link.a);
+}
+
 /** Breadth first over links of the kinds given; ties by the order of the document. */
 function reach(
   graph: MachineGraph,
   from: readonly string[],
   kinds: readonly LinkKind[],
+  isFeed = true,
 ): { readonly distance: Map<string, number>; readonly by: Map<string, Link> } {
   const distance = new Map(from.map((point) => [point, 0]));
   const by = new Map<string, Link>();
@@ -76,7 +83,7 @@ function reach(
   for (let i = 0; i < queue.length; i++) {
     const at = queue[i]!;
     for (const link of graph.linksAt.get(at) ?? []) {
-      if (!kinds.includes(link.kind)) continue;
+      if (!kinds.includes(link.kind) || (isFeed && isBlocked(graph, link, at))) continue;
       const next = link.a === at ? link.b : link.a;
       if (distance.has(next)) continue;
       distance.set(next, distance.get(at)! + 1);

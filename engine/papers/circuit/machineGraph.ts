@@ -51,6 +51,8 @@ export interface MachineGraph {
   readonly bodies: ReadonlySet<string>;
   readonly livePosts: readonly string[];
   readonly earthedPosts: readonly string[];
+  /** The live pole is the negative one: current comes to it. */
+  readonly isLiveNegative: boolean;
   /** Where generators give their current. */
   readonly windingPins: readonly string[];
 }
@@ -97,6 +99,7 @@ export function machineGraph(job: Job): MachineGraph {
     bodies,
     livePosts: posts.map(({ livePost }) => livePost),
     earthedPosts: posts.map(({ earthedPost }) => earthedPost),
+    isLiveNegative: job.supply.earthPolarity === "positive",
     windingPins: job.parts.flatMap(windingPins),
   };
 }

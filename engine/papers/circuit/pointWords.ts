@@ -28,6 +28,8 @@ export function placeWords(job: Job, graph: MachineGraph, levels: Levels): Point
     if (joint) return joint.name ? `${point}, ${joint.name}` : `joint ${point}`;
     const part = parts.get(owner(point));
     if (part) return `${point.replace(".", " ")}, ${part.name}`;
+    const body = bodies.get(point);
+    if (body) return `${point}, ${body.name}`;
     return connectors.has(owner(point)) ? `${owner(point)} cavity ${point.split(".")[1]}` : point;
   };
   const others = (point: string): string => {
@@ -51,7 +53,7 @@ export function placeWords(job: Job, graph: MachineGraph, levels: Levels): Point
       const pin = by === null ? "" : by.a === point ? by.pinA : by.pinB;
       const spot = body.points.find(({ id }) => `${point}.${id}` === pin);
       const place = spot?.name ?? station.get(spot?.station ?? "") ?? "";
-      return [body.name, spot ? `point ${spot.id}` : "", place].filter(Boolean).join(", ");
+      return [spot ? `${point} ${spot.id}` : body.name, place].filter(Boolean).join(", ");
     },
     connector: (id) => {
       const one = connectors.get(id);

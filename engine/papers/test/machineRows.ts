@@ -47,9 +47,8 @@ export function chargeRows(input: PaperInput): readonly TestRow[] {
 function chargeLimit(job: Job): string {
   const battery = batteryOf(job)?.battery;
   const regulator = job.parts.find((part) => part.kind === "regulator" && part.type !== "ac-shunt");
-  if (job.supply.nominalV !== 12) {
-    return regulator?.kind === "regulator" ? `regulator set to ${volts(regulator.setV.value)}` : "";
-  }
+  if (regulator?.kind !== "regulator") return "no regulator";
+  if (job.supply.nominalV !== 12) return `regulator set to ${volts(regulator.setV.value)}`;
   const isLithium = battery?.chemistry === "lifepo4";
   const most = isLithium ? test("30-lithium-most") : test("28-charge-high");
   return `${volts(test("27-charge-low").value)} to ${volts(most.value)}${isLithium ? "" : `, ${volts(test("29-charge-tolerance").value)} either way`}`;

@@ -75,7 +75,11 @@ function sectionsOf(input: PaperInput): readonly Section[] {
       lead: "With the loads of that earth on: volts from the place named to the earthed battery post.",
       rows: earthRows(input),
     },
-    { heading: "8. Charging", lead: "Engine warm, battery charged.", rows: chargeRows(input) },
+    {
+      heading: "8. Charging",
+      lead: "Engine warm. Computed volts are those of a battery that takes all the current offered; as it fills they rise to the regulator's setting.",
+      rows: chargeRows(input),
+    },
     { heading: "9. Starter", lead: "", rows: starterRows(input) },
     { heading: "10. Standing drain", lead: "", rows: drainRows(input) },
     { heading: "11. Last", lead: "", rows: roadRows() },

@@ -1,0 +1,160 @@
+import { execFileSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { parse } from "csv-parse/sync";
+import { describe, expect, it } from "vitest";
+import { readPaperFonts } from "../../engine/drawing/readPaperFonts.fixture.ts";
+import type { Job } from "../../engine/job/index.ts";
+import { checkedJob } from "../../engine/judge/index.ts";
+import { packFiles } from "../../engine/paper.ts";
+import { checkedDemo, DEMOS, demoJob, papersOf } from "./packed.fixture.ts";
+
+const fonts = readPaperFonts();
+const text = (bytes: Uint8Array | undefined): string => new TextDecoder().decode(bytes);
+
+const packed = (checked: Parameters<typeof packFiles>[0], paper: "a4" | "a3" | "letter" = "a4") =>
+  packFiles(checked, { fingerprint: "0".repeat(64), paper, fonts });
+
+/** What a PDF reader finds on the pages: set apart by poppler, not by us. */
+function readBack(pdf: Uint8Array | undefined): string {
+  const folder = mkdtempSync(join(tmpdir(), "pack-"));
+  try {
+    writeFileSync(join(folder, "paper.pdf"), pdf!);
+    return execFileSync("pdftotext", ["-layout", join(folder, "paper.pdf"), "-"], {
+      encoding: "utf8",
+      maxBuffer: 64e6,
+    });
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+const rowsOf = (bytes: Uint8Array | undefined): readonly Readonly<Record<string, string>>[] =>
+  parse(text(bytes), { columns: true });
+
+const counted = (words: readonly string[]): ReadonlyMap<string, number> =>
+  words.reduce((map, word) => map.set(word, (map.get(word) ?? 0) + 1), new Map<string, number>());
+
+describe("a pack", () => {
+  it("holds the same bytes when it is made again", async () => {
+    const [first, second] = [
+      await packed(checkedJob(demoJob("aldreth-single"))),
+      await packed(checkedJob(demoJob("aldreth-single"))),
+    ];
+    expect([...second.keys()]).toEqual([...first.keys()]);
+    for (const [name, bytes] of first)
+      expect(Buffer.compare(bytes, second.get(name)!), name).toBe(0);
+  });
+
+  it("lists every file with its sum and its sheets", async () => {
+    const files = await packed(checkedDemo("aldreth-single"), "letter");
+    const list = JSON.parse(text(files.get("pack.json")));
+    expect(list.files.map(({ name }: { name: string }) => name).sort()).toEqual(
+      [...files.keys()].filter((name) => name !== "pack.json").sort(),
+    );
+    for (const { name, sha256, pages, kind } of list.files) {
+      expect(createHash("sha256").update(files.get(name)!).digest("hex"), name).toBe(sha256);
+      if (kind === "pdf")
+        expect(readBack(files.get(name)).split("\f").length - 1, name).toBe(pages);
+    }
+  });
+
+  it("shows every wire once in the wire list and the new ones once in the cut list, with the check's lengths", async () => {
+    const checked = checkedDemo("brenzach-twin");
+    const { job } = checked.design;
+    const files = await packed(checked);
+    const numberOf = (wire: Job["wires"][number]): string => wire.number ?? wire.id;
+    const cut = new Map(checked.result.wires.map((row) => [row.wire, row.cutMm?.total]));
+    const listed = rowsOf(files.get("04-wire-list.csv"));
+    expect(listed.map(({ wire }) => wire).sort()).toEqual(job.wires.map(({ id }) => id).sort());
+    const toCut = rowsOf(files.get("05-cut-list.csv"));
+    const fresh = job.wires.filter(({ status }) => status === "new");
+    expect(fresh.length).toBeLessThan(job.wires.length);
+    expect(toCut.map(({ wire }) => wire).sort()).toEqual(fresh.map(({ id }) => id).sort());
+    for (const { wire, cutMm } of toCut) expect(Number(cutMm), wire).toBe(cut.get(wire!));
+
+    const wireWords = counted(readBack(files.get("04-wire-list.pdf")).split(/\s+/));
+    for (const wire of job.wires) expect(wireWords.get(numberOf(wire)), numberOf(wire)).toBe(1);
+    const cutLines = readBack(files.get("05-cut-list.pdf")).replace(/(\d)\s(\d{3})\b/gu, "$1$2");
+    for (const wire of fresh) {
+      const mm = cut.get(wire.id);
+      expect(cutLines, wire.id).toMatch(new RegExp(`${numberOf(wire)} +${mm} `));
+    }
+  });
+
+  it("draws every wire of a circuit on its sheets", () => {
+    for (const demo of DEMOS) {
+      const checked = checkedDemo(demo);
+      const papers = papersOf(checked, "a4");
+      const { sheets, drawings } = papers.find(({ name }) => name === "03-circuit-sheets")!;
+      for (const circuit of checked.design.job.circuits) {
+        const isOwn = new RegExp(`^03-circuit-${circuit.id}(-\\d+)?$`);
+        const own = sheets.filter((_, i) => isOwn.test(drawings![i]!));
+        const drawn = JSON.stringify(own.map(({ marks }) => marks));
+        const missing = checked.design.job.wires
+          .filter((wire) => wire.circuit === circuit.id)
+          .filter(({ id }) => !drawn.includes(`"id":"${id}"`));
+        expect(
+          missing.map(({ id }) => id),
+          `${demo} ${circuit.id}`,
+        ).toEqual([]);
+      }
+    }
+  });
+});
+
+/** A job somebody named as badly as the document allows. */
+function hostileJob(): Job {
+  const job = demoJob("accessory-five-wires");
+  const long = "Ω Ελληνικά Кириллица <script>alert(1)</script> ".repeat(4).slice(0, 200);
+  return {
+    ...job,
+    name: "=1+1",
+    machine: { ...job.machine, maker: '=HYPERLINK("x")', model: long },
+    parts: job.parts.map((part) => ({ ...part, name: part.kind === "fuse" ? "=1+1" : long })),
+    circuits: job.circuits.map((circuit) => ({ ...circuit, name: `<b>${long}`.slice(0, 200) })),
+    wires: job.wires.map((wire, i) => ({
+      ...wire,
+      number: ["=1+1", "@SUM", "-5", "+W", "WWWWWWWWWWWW"][i]!,
+    })),
+  };
+}
+
+describe("names that could do harm", () => {
+  it("pack, and no cell is taken for a formula", async () => {
+    const files = await packed(checkedJob(hostileJob()));
+    for (const [name, bytes] of files) {
+      if (!name.endsWith(".csv")) continue;
+      const cells: string[][] = parse(text(bytes));
+      for (const cell of cells.flat())
+        if (!/^-?\d+(\.\d+)?(e-?\d+)?$/.test(cell)) expect(cell, name).not.toMatch(/^\s*[=+\-@]/);
+    }
+    for (const [name, bytes] of files)
+      if (name.endsWith(".svg")) expect(text(bytes), name).not.toContain("<script");
+    const words = readBack(files.get("04-wire-list.pdf"));
+    for (const number of ["=1+1", "@SUM", "-5", "+W"]) expect(words).toContain(number);
+    expect(readBack(files.get("00-cover.pdf"))).toContain("Кириллица");
+  });
+});
+
+describe("a job with lengths nobody measured", () => {
+  it("says that its cut list is not final, and leaves the length empty", async () => {
+    const job = demoJob("accessory-five-wires");
+    const unmeasured = {
+      ...job,
+      wires: job.wires.map(({ lengthMm, ...wire }) =>
+        wire.id === "W2" ? wire : { ...wire, ...(lengthMm && { lengthMm }) },
+      ),
+    };
+    const files = await packed(checkedJob(unmeasured));
+    expect(readBack(files.get("05-cut-list.pdf"))).toContain("NOT FINAL");
+    expect(readBack(files.get("09-shopping-list.pdf"))).toContain("NOT FINAL");
+    const row = rowsOf(files.get("05-cut-list.csv")).find(({ wire }) => wire === "W2")!;
+    expect(row.cutMm).toBe("");
+    expect(row.why).not.toBe("");
+    const whole = await packed(checkedJob(job));
+    expect(readBack(whole.get("05-cut-list.pdf"))).not.toContain("NOT FINAL");
+  });
+});
