@@ -17,6 +17,21 @@ export {
   operateJob,
   spiceText,
 } from "./operate/index.ts";
+export {
+  type FirstPart,
+  mergedFirst,
+  type ProofInput,
+  type ProvedFinding,
+  type ProveResult,
+  preparedProof,
+  proofWork,
+  provedResult,
+  proveFirst,
+  proveJob,
+  proveSecond,
+  type SecondPart,
+  type Share,
+} from "./prove/index.ts";
 export { type BundleAnswer, bundleAnswer } from "./route/index.ts";
 export { type WireAnswer, type WireQuestion, wireAnswer } from "./size/index.ts";
 export { printNumber, printQuantity } from "./units/index.ts";

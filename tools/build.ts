@@ -9,8 +9,10 @@ const root = join(dirname(fileURLToPath(import.meta.url)), "..");
 export async function buildCommand(): Promise<void> {
   mkdirSync(join(root, "apps/cli/dist"), { recursive: true });
   await build({
-    entryPoints: [join(root, "apps/cli/main.ts")],
-    outfile: join(root, "apps/cli/dist/main.mjs"),
+    // The proof's second thread is a program of its own.
+    entryPoints: [join(root, "apps/cli/main.ts"), join(root, "apps/cli/proveWorker.ts")],
+    outdir: join(root, "apps/cli/dist"),
+    outExtension: { ".js": ".mjs" },
     bundle: true,
     splitting: false,
     platform: "node",

@@ -4,6 +4,7 @@ import { commonFields, printJson } from "./commands/command.ts";
 import { demoCommand } from "./commands/demoCommand.ts";
 import { operateCommand, spiceCommand } from "./commands/operateCommand.ts";
 import { packCommand } from "./commands/packCommand.ts";
+import { proveCommand } from "./commands/proveCommand.ts";
 import { bundleCommand, wireCommand } from "./commands/wireCommand.ts";
 import { argumentRefusal } from "./refuse.ts";
 import type { ExitCode, World } from "./world.ts";
@@ -46,6 +47,11 @@ function makeProgram(world: World, finish: (code: ExitCode | Promise<ExitCode>) 
     .description("verdict and findings")
     .option("--json", "one JSON object")
     .action((path, options) => finish(checkCommand(world, path, options)));
+  program
+    .command("prove <JOB>")
+    .description("every state, every open and every short: does each wire outlive each fault")
+    .option("--json", "one JSON object")
+    .action((path, options) => finish(proveCommand(world, path, options)));
   program
     .command("pack <JOB>")
     .description("everything needed to build and test the loom, as PDF and CSV in a folder")

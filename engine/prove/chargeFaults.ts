@@ -7,13 +7,13 @@ import type { ChargeFault } from "./proveResult.ts";
 
 /**
  * What a charging machine does to its own loads when the battery goes: the battery's live post parted, and each fuse blown, with the
- * engine fast and all else at rest. The largest volts across any load are solved with the source as it is modelled: a regulated
+ * engine fast and as much as can be switched on: with nothing on there is nothing to harm. The largest volts across any load are solved with the source as it is modelled: a regulated
  * one holds its set volts at its own terminals, an unregulated one climbs to what its line gives.
  */
-export function chargeFaults({ input, space }: ProofPlan): readonly ChargeFault[] {
+export function chargeFaults({ input, space, heaviest }: ProofPlan): readonly ChargeFault[] {
   const { job, conductors } = input;
   const fast = space.engines.find(({ name }) => name === "fast");
-  const full = fast && space.completed({}, fast);
+  const full = fast && space.completed({}, fast, heaviest);
   const generates = presentParts(job).some(({ kind }) => kind === "generator");
   if (fast === undefined || full == null || !generates) return [];
   const state = space.quick(full, fast);
@@ -31,7 +31,9 @@ export function chargeFaults({ input, space }: ProofPlan): readonly ChargeFault[
   return faults.map(({ fault, open }): ChargeFault => {
     const faulted = { ...state, open };
     const operated = operateJob(job, conductors, requestOf(faulted));
-    const solved = operated.ok && operated.solution.converged;
+    // A machine that was running goes on exciting itself; the model starts from standstill, so an idle source is no answer.
+    const isIdle = operated.ok && operated.solution.supplies.some(({ why }) => why !== null);
+    const solved = operated.ok && operated.solution.converged && !isIdle;
     const volts = operated.ok
       ? [...operated.solution.lamps, ...operated.solution.loads].map(({ v }) => Math.abs(v))
       : [];

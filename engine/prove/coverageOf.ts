@@ -16,7 +16,7 @@ export function coverageOf(
   seconds: readonly SecondPart[],
   seed: number,
 ): Coverage {
-  const { space, still, solver, states, input } = plan;
+  const { space, solver, states, input } = plan;
   const shorts = shortPlan(plan);
   const sum = (of: (part: SecondPart) => number): number =>
     seconds.reduce((total, part) => total + of(part), 0);
@@ -24,20 +24,9 @@ export function coverageOf(
   const openNames = places.reduce((total, { names }) => total + names.length, 0);
   const excludedCount = space.excluded.reduce((total, { count }) => total + count, 0);
   return {
-    switches: space.variables.map(({ id, driven, positions }) => ({
-      part: id,
-      driven: driven ?? "flasher",
-      positions: positions.length,
-    })),
+    ...spaceCovered(plan),
     productCount: space.productCount,
     excluded: space.excluded,
-    groups: still.groups
-      .filter(({ variables }) => variables.length > 0)
-      .map(({ variables, context }) => ({
-        switches: variables,
-        given: context,
-        count: combinationsOf(space.variables, variables).length,
-      })),
     statesSolved: states.length,
     relayTwiceSettled: first.solve.twiceSettledCount,
     opens: openNames,
@@ -58,6 +47,11 @@ export function coverageOf(
     ),
     largestScreenErrorPercent: errorPercent,
     screenMarginPercent: SCREEN_MARGIN_TIMES * errorPercent,
+    neighbourScreenErrorPercent: Math.max(
+      0,
+      ...seconds.map(({ screened }) => screened.neighbourErrorPercent),
+    ),
+    relayMovedByShort: sum(({ screened }) => screened.relayMovedCount),
     reductions: [
       {
         decision: "0010",
@@ -71,5 +65,22 @@ export function coverageOf(
       },
     ],
     seed,
+  };
+}
+
+function spaceCovered({ space, still }: ProofWork["plan"]): Pick<Coverage, "switches" | "groups"> {
+  return {
+    switches: space.variables.map(({ id, driven, positions }) => ({
+      part: id,
+      driven: driven ?? "flasher",
+      positions: positions.length,
+    })),
+    groups: still.groups
+      .filter(({ variables }) => variables.length > 0)
+      .map(({ variables, context }) => ({
+        switches: variables,
+        given: context,
+        count: combinationsOf(space.variables, variables).length,
+      })),
   };
 }

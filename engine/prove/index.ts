@@ -1,5 +1,6 @@
 /** Prove: every state, every open and every short, and whether each wire outlives it. */
 export { operateArguments } from "./operateArguments.ts";
+export { preparedProof } from "./preparedProof.ts";
 export type { ProofInput, ProofOptions } from "./proofInput.ts";
 export { provedResult } from "./provedResult.ts";
 export { proveJob } from "./proveJob.ts";

@@ -109,6 +109,10 @@ export interface Coverage {
   readonly largestKclResidualA: number;
   readonly largestScreenErrorPercent: number;
   readonly screenMarginPercent: number;
+  /** Shorts between neighbours, which may feed a cold lamp: overestimated, and leaned on for nothing. */
+  readonly neighbourScreenErrorPercent: number;
+  /** Confirmed shorts that moved a relay: no screening holds for those. */
+  readonly relayMovedByShort: number;
   readonly reductions: readonly { readonly decision: string; readonly removedCount: number }[];
   readonly seed: number;
 }
@@ -129,10 +133,15 @@ export interface Tolerance {
   readonly verdictChanges: readonly string[];
 }
 
+/** A finding with its sentence, and that of each remedy. */
+export interface ProvedFinding extends Finding {
+  readonly message: string;
+}
+
 /** What `prove` answers; the contract's fields, and what was added to them. */
 export interface ProveResult {
   readonly verdict: ProofVerdict;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly ProvedFinding[];
   readonly coverage: Coverage;
   readonly truth: readonly TruthRow[];
   readonly stray: readonly StrayRow[];

@@ -1,4 +1,4 @@
-import type { Finding } from "../messages/index.ts";
+import { type Finding, messageOf, remedyMessageOf } from "../messages/index.ts";
 import { figure } from "../tables/index.ts";
 import { bundlesInUse } from "./bundlesInUse.ts";
 import { chargeFaults } from "./chargeFaults.ts";
@@ -44,7 +44,7 @@ export function provedResult(
   ];
   return {
     verdict: verdictOf(findings),
-    findings,
+    findings: findings.map(spoken),
     coverage: coverageOf({ plan, places }, first, seconds, options.seed ?? 1),
     truth: truthRows(plan, first.states),
     stray: stray.rows,
@@ -54,6 +54,14 @@ export function provedResult(
     charge,
     tolerance: toleranceOf(plan, first.tallies, judged, options),
   };
+}
+
+function spoken(finding: Finding): ProveResult["findings"][number] {
+  const remedies = finding.remedies.map((remedy) => {
+    const message = remedyMessageOf(finding, remedy);
+    return message === null ? remedy : { ...remedy, message };
+  });
+  return { ...finding, remedies, message: messageOf(finding) };
 }
 
 function verdictOf(findings: readonly Finding[]): ProofVerdict {
@@ -89,7 +97,8 @@ function bundleFindings(plan: ProofPlan, bundles: readonly ProvedBundle[]): read
       const base = figure("insulations", insulation, "adiabaticEndC");
       return proofFinding(plan, {
         code: "proof-bundle-hot",
-        severity: "stop",
+        // Where the air alone is too hot for the insulation the wire's place is at fault, not its load.
+        severity: ambientOf(plan, stretch) >= limitC ? "mend" : "stop",
         subject: { kind: "wire", id: hottestWire },
         numbers: { conductorC: conductorC ?? base.value, stretch },
         limit: { ...base, value: limitC },
@@ -97,6 +106,9 @@ function bundleFindings(plan: ProofPlan, bundles: readonly ProvedBundle[]): read
       });
     });
 }
+
+const ambientOf = ({ input }: ProofPlan, id: string): number =>
+  input.routed.stretches.find((stretch) => stretch.id === id)?.ambientC ?? 0;
 
 /** Engine and lights lost together: a choice somebody has to confirm. */
 function fuseFindings(plan: ProofPlan, fuses: readonly ProvedFuse[]): readonly Finding[] {
@@ -124,7 +136,8 @@ const CHARGING_RATIO = 1.2;
 
 function chargeFindings(plan: ProofPlan, faults: readonly ChargeFault[]): readonly Finding[] {
   const { job } = plan.input;
-  const limitV = OVER_SET_RATIO * (chargingVolts(plan.input) ?? CHARGING_RATIO * job.supply.nominalV);
+  const limitV =
+    OVER_SET_RATIO * (chargingVolts(plan.input) ?? CHARGING_RATIO * job.supply.nominalV);
   return faults.flatMap(({ fault, largestV, solved, reproduce }): Finding[] => {
     const subject = { kind: "supply", id: plan.input.job.id } as const;
     if (!solved) {

@@ -8,8 +8,10 @@ import { type ShortPlan, shortPlan } from "./shortPlan.ts";
 export interface ScreenedShorts {
   readonly screenedCount: number;
   readonly confirmedCount: number;
-  /** Largest difference of a screened fault current from the full solve, %, over shorts of more than 5 A that move no relay. */
+  /** Largest difference of a screened fault current from the full solve, %, over shorts to earth of more than 5 A that move no relay. */
   readonly largestErrorPercent: number;
+  /** The same between neighbours: one that feeds a cold lamp is screened with the cold lamp's slope, far too high. */
+  readonly neighbourErrorPercent: number;
   /** Confirmed shorts that moved a relay: no screening holds for them. */
   readonly relayMovedCount: number;
   /** Screened shorts in which each fuse is the first to open by its longest time. */
@@ -56,6 +58,7 @@ export function screenedShorts(
     screenedCount: tally.screenedCount,
     confirmedCount: tally.confirmedCount,
     largestErrorPercent: tally.largestErrorPercent,
+    neighbourErrorPercent: tally.neighbourErrorPercent,
     relayMovedCount: tally.relayMovedCount,
     firstToOpen: named(tally.first),
     overlaps: Object.fromEntries(
@@ -71,6 +74,7 @@ interface Tally {
   screenedCount: number;
   confirmedCount: number;
   largestErrorPercent: number;
+  neighbourErrorPercent: number;
   relayMovedCount: number;
   sustainedCount: number;
   readonly first: number[];
@@ -82,6 +86,7 @@ function newTally({ watched }: ShortPlan): Tally {
     screenedCount: 0,
     confirmedCount: 0,
     largestErrorPercent: 0,
+    neighbourErrorPercent: 0,
     relayMovedCount: 0,
     sustainedCount: 0,
     first: watched.map(() => 0),
@@ -189,6 +194,8 @@ function confirm(
     }
     if (Math.abs(fullA) < LEAST_COMPARED_A) continue;
     const errorPercent = (100 * Math.abs(fullA - faultA[f]!)) / Math.abs(fullA);
-    tally.largestErrorPercent = Math.max(tally.largestErrorPercent, errorPercent);
+    const isEarth = [a, b].some((node) => names[node] === compiled.jobNetwork.earth);
+    const key = isEarth ? "largestErrorPercent" : "neighbourErrorPercent";
+    tally[key] = Math.max(tally[key], errorPercent);
   }
 }

@@ -152,6 +152,15 @@ function deadPositions(
     }
   });
   const alternating = new Set(solver.compiled.nets.nets.flatMap(({ nodes }) => [...nodes]));
+  // A kill line only ever goes to earth: what it carries then lies inside the ignition.
+  const isKill = (part: string, position: string): boolean =>
+    elements.some(
+      ({ role, from, to }) =>
+        role.role === "switch" &&
+        role.part === part &&
+        role.closedIn.includes(position) &&
+        (solver.compiled.nets.earthed.has(from) || solver.compiled.nets.earthed.has(to)),
+    );
   const isAlternating = (part: string): boolean =>
     elements.some(
       ({ role, from, to }) =>
@@ -161,7 +170,7 @@ function deadPositions(
     );
   return [...carriesA].flatMap(([key, mostA]) => {
     const [part, position] = key.split(" ") as [string, string];
-    if (mostA > DEAD_BELOW_A || isAlternating(part)) return [];
+    if (mostA > DEAD_BELOW_A || isAlternating(part) || isKill(part, position)) return [];
     return [
       proofFinding(
         { input, solver, ...plan },

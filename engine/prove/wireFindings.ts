@@ -33,6 +33,13 @@ const peakOf = (answer: SurvivalAnswer): Peak => {
   return over.reduce((low, one) => (one.marginK < low.marginK ? one : low), answer.worst!);
 };
 
+/** Of the peaks that only remembered limits speak of, the hottest. */
+const hottestOf = ({ long, forever, worst }: SurvivalAnswer): Peak =>
+  [long, forever].reduce<Peak>(
+    (most, one) => (one !== null && one.peakC > most.peakC ? one : most),
+    forever ?? long ?? worst!,
+  );
+
 const cutWords = ({ exposure: { cut } }: SurvivalAnswer): string =>
   cut.length === 0 ? "no fuse" : cut.join(" and ");
 
@@ -165,7 +172,7 @@ function grouped(
     const overK = ({ survival }: JudgedWire): number => -peakOf(survival.answers[0]!).marginK;
     const worst = list.reduce((most, one) => (overK(one) > overK(most) ? one : most));
     const answer = worst.survival.answers[0]!;
-    const peak = why === "band-ends" ? peakOf(answer) : (answer.forever ?? peakOf(answer));
+    const peak = why === "band-ends" ? peakOf(answer) : hottestOf(answer);
     const { wire } = worst.survival;
     return proofFinding(plan, {
       code: CODES[why],
@@ -186,6 +193,10 @@ function grouped(
   });
 }
 
+/** A regulator sends what its generator makes. */
+const generatorOf = ({ solver }: ProofPlan, part: string): string =>
+  solver.compiled.jobNetwork.sources.find(({ regulator }) => regulator === part)?.generator ?? part;
+
 /** Wires a generator alone can feed with no fuse between, that carry its ceiling for ever: said in words, one a source. */
 function generatorFindings(plan: ProofPlan, wires: readonly JudgedWire[]): readonly Finding[] {
   const bySource = new Map<string, { wire: string; answer: SurvivalAnswer }[]>();
@@ -196,7 +207,7 @@ function generatorFindings(plan: ProofPlan, wires: readonly JudgedWire[]): reado
         continue;
       const isOpened = cut.length > 0 && largestA > 1.35 * (answer.exposure.sumA ?? 0);
       if (isOpened || largestA === 0) continue;
-      const part = source.split(".")[0]!;
+      const part = generatorOf(plan, source.split(".")[0]!);
       bySource.set(part, [...(bySource.get(part) ?? []), { wire: survival.wire, answer }]);
     }
   }
