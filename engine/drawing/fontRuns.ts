@@ -29,6 +29,35 @@ const widthsOfFace = new Map(
   }),
 );
 
+const WEIGHTS: readonly FontWeight[] = [400, 600, 700, 800];
+const FIRST_PLAIN = 0x20;
+const LAST_PLAIN = 0xff;
+const SOFT_HYPHEN = 0xad;
+
+/** Widths of the plain letters (basic Latin and its supplement) of a weight for a capital height of 1 mm, by code point; not a number where it has none. */
+const plainWidthsMm = new Map(
+  WEIGHTS.map((weight) => {
+    const face: FontFaceKey = `latin${weight}`;
+    const widths = widthsOfFace.get(face)!;
+    const { capHeight } = FONT_METRICS[face];
+    const ofLetter = (_: unknown, at: number): number =>
+      at < FIRST_PLAIN || at === SOFT_HYPHEN
+        ? Number.NaN
+        : (widths.get(at) ?? Number.NaN) / capHeight;
+    return [weight, Float64Array.from({ length: LAST_PLAIN + 1 }, ofLetter)] as const;
+  }),
+);
+
+/** Width of text of plain letters for a capital height of 1 mm; null where a letter is none. */
+export function plainWidthMm(text: string, weight: FontWeight): number | null {
+  const widthsMm = plainWidthsMm.get(weight)!;
+  let sumMm = 0;
+  for (let i = 0; i < text.length; i++) {
+    sumMm += widthsMm[text.charCodeAt(i)] ?? Number.NaN;
+  }
+  return Number.isNaN(sumMm) ? null : sumMm;
+}
+
 /** Text as it is set: composed, without invisible marks, controls turned into spaces. */
 export const settableText = (text: string): string =>
   text.normalize("NFC").replace(INVISIBLE, "").replace(CONTROL, " ");
@@ -60,6 +89,10 @@ function widthInFace(cluster: string, face: FontFaceKey): number {
  * Which face sets which characters: the first of the weight's faces that has them. What none has becomes a visible replacement.
  */
 export function fontRuns(text: string, weight: FontWeight): FontRun[] {
+  const plainMm = plainWidthMm(text, weight);
+  if (plainMm !== null) {
+    return text === "" ? [] : [{ face: `latin${weight}`, text, widthMm: plainMm }];
+  }
   const faces = facesOfWeight(weight);
   const runs: { face: FontFaceKey; text: string; widthMm: number }[] = [];
   for (const cluster of clusters(settableText(text))) {

@@ -1,10 +1,12 @@
 import { FONT_METRICS } from "./fontMetrics.generated.ts";
-import { fontRuns } from "./fontRuns.ts";
+import { fontRuns, plainWidthMm } from "./fontRuns.ts";
 import type { FontFaceKey, FontWeight } from "./paperFonts.ts";
 import type { AreaMm, TextMark } from "./scene.ts";
 
 /** Width of one line of text, mm: sum of advance widths (tabular figures, no kerning) times capital height over the face's capital height. */
 export function measureTextMm(text: string, capHeightMm: number, weight: FontWeight): number {
+  const plainMm = plainWidthMm(text, weight);
+  if (plainMm !== null) return plainMm * capHeightMm;
   return fontRuns(text, weight).reduce((sumMm, run) => sumMm + run.widthMm, 0) * capHeightMm;
 }
 

@@ -85,20 +85,24 @@ interface Laying {
   readonly pages: readonly (readonly Mark[])[];
 }
 
-/** Every way the columns fit one size of paper. */
-const triedOn = (
+/** Every way the columns fit one size of paper; no further ones once a single sheet is enough. */
+function triedOn(
   input: PaperInput,
   head: Sheet["head"],
   drawn: ReturnType<typeof circuitInput>,
   size: Paper["size"],
-): readonly Laying[] =>
-  (["portrait", "landscape"] as const).flatMap((orientation) =>
-    [1, 2].flatMap((tierCount) => {
+): readonly Laying[] {
+  const found: Laying[] = [];
+  for (const tierCount of [1, 2]) {
+    for (const orientation of ["portrait", "landscape"] as const) {
+      if (found.some(({ pages }) => pages.length === 1)) return found;
       const paper: Paper = { size, orientation };
       const pages = tieredPages(drawn, sheetRoom(paper, input.info, head).content, tierCount);
-      return pages === null ? [] : [{ paper, pages }];
-    }),
-  );
+      if (pages !== null) found.push({ paper, pages });
+    }
+  }
+  return found;
+}
 
 /** Columns in rows under each other; null where a step is larger than its row. */
 function tieredPages(
