@@ -116,6 +116,7 @@ const seenOf = (one: Tracked): LoadSeen => ({
   load: one.load,
   drop: one.drop,
   dropState: one.dropState,
+  dropMomentCount: one.dropMomentCount,
   litCount: one.litCount,
   mostW: one.mostW,
   mostState: one.mostState,

@@ -18,6 +18,8 @@ export interface LoadSeen {
   /** Largest loss on its ways in a state it should work in; null where it never had a way of its own to the source. */
   readonly drop: LoadDrop | null;
   readonly dropState: QuickState | null;
+  /** Buttons held and flashers lit in that state: what lasts a moment only. */
+  readonly dropMomentCount: number;
   /** States in which it worked. */
   readonly litCount: number;
   readonly mostW: number;
