@@ -40,10 +40,13 @@ const STANDARD_TYPE = {
 /** Every fuse on the machine, by id. */
 export function fuseFacts(design: Design): readonly FuseFacts[] {
   const guarded = guardedAlone(design);
+  const filaments = filamentsA(design);
   const fuses = presentParts(design.job).filter((part) => part.kind === "fuse");
   return fuses
     .sort((a, b) => (a.id < b.id ? -1 : 1))
-    .map((fuse) => factsOf(design, fuse, guarded.get(fuse.id) ?? new Map()));
+    .map((fuse) =>
+      factsOf(design, filaments, { fuse, guarded: guarded.get(fuse.id) ?? new Map() }),
+    );
 }
 
 /** What a conductor carries by its list; without a list by the heat model, A. */
@@ -52,9 +55,10 @@ export const listA = ({ ratings }: Design, conductor: string): number =>
 
 function factsOf(
   design: Design,
-  fuse: PartOf<"fuse">,
-  guarded: ReadonlyMap<string, number | null>,
+  filaments: ReadonlyMap<string, number>,
+  of: { readonly fuse: PartOf<"fuse">; readonly guarded: ReadonlyMap<string, number | null> },
 ): FuseFacts {
+  const { fuse, guarded } = of;
   const { job, worst, protection } = design;
   const protects = [...guarded.keys()].sort();
   const rated = protects.filter((id) => listA(design, id) > 0);
@@ -68,6 +72,7 @@ function factsOf(
   const decided = job.decisions.fuseLoadPercent;
   const usual = figure("protectionRules", "load-share-most", "value").value;
   const loadRatio = decided === undefined ? usual : decided / 100;
+  const filamentA = dies.reduce((sum, load) => sum + (filaments.get(load) ?? 0), 0);
   const choice =
     weakestA === null
       ? null
@@ -76,7 +81,7 @@ function factsOf(
           wireA: weakestA,
           loadRatio,
           type: STANDARD_TYPE[fuse.type],
-          inrush: lampInrush({ runningA: Math.min(worstLoadA, filamentA(design, dies)) }),
+          inrush: lampInrush({ runningA: Math.min(worstLoadA, filamentA) }),
         });
   const lengthsMm = [...guarded.values()].filter((mm) => mm !== null);
   return {
@@ -108,9 +113,10 @@ function guardedAlone({ protection }: Design) {
   return guarded;
 }
 
-/** Running current of the filaments that die with a fuse, A. */
-function filamentA({ job }: Design, dies: readonly string[]): number {
-  return loadsOf(job)
-    .filter(({ ref, kind, oneWay }) => kind === "filament" && !oneWay && dies.includes(ref))
-    .reduce((sum, { ratedW, ratedV }) => sum + (ratedW ?? 0) / (ratedV ?? 1), 0);
-}
+/** Running current of every filament on the machine, A, by load. */
+const filamentsA = ({ job }: Design): ReadonlyMap<string, number> =>
+  new Map(
+    loadsOf(job)
+      .filter(({ kind, oneWay }) => kind === "filament" && !oneWay)
+      .map(({ ref, ratedW, ratedV }) => [ref, (ratedW ?? 0) / (ratedV ?? 1)]),
+  );

@@ -1,7 +1,7 @@
 import type { Job, Wire } from "../job/index.ts";
 import { type DropLimit, dropClassOf, dropLimitOf } from "../size/index.ts";
 import type { CheckLoadRow } from "./checkResult.ts";
-import { operateCommand } from "./stateArguments.ts";
+import { commandWriter } from "./stateArguments.ts";
 import type { LoadSeen, WorstCase } from "./worstCase.ts";
 
 /** The volt drop of every load in its worst state, with the limit it is held to, by id. */
@@ -11,6 +11,7 @@ export function loadRowsOf(
   wiresAt: ReadonlyMap<string, readonly Wire[]>,
   isMeasured: (elementIndex: number) => boolean,
 ): readonly CheckLoadRow[] {
+  const commandOf = commandWriter(job);
   return [...worst.loads.values()]
     .map((seen): CheckLoadRow => {
       const { limitV, limit } = loadDropLimit(job, seen.load.pins, wiresAt);
@@ -21,7 +22,7 @@ export function loadRowsOf(
         return { ...fixed, ...unknown, why: why ?? "never works" };
       }
       const { feedV, returnV, contactV } = seen.drop;
-      const state = operateCommand(job, seen.dropState);
+      const state = commandOf(seen.dropState);
       return { ...fixed, worstDropV: feedV + returnV, feedV, returnV, contactV, state };
     })
     .sort((a, b) => (a.load < b.load ? -1 : 1));

@@ -1,5 +1,11 @@
 import { type Job, presentParts } from "../job/index.ts";
-import { type CompiledJob, operateJob, type QuickState, RUNNING_RPM } from "../operate/index.ts";
+import {
+  type CompiledJob,
+  type QuickState,
+  RUNNING_RPM,
+  readState,
+  solveState,
+} from "../operate/index.ts";
 import { declaredStates } from "./declaredStates.ts";
 
 /** Bounds the states with the engine running, and those whose alternating nets are solved: they are dearer. */
@@ -45,16 +51,18 @@ function fastestRpm(job: Job): number | null {
 
 /** Currents of a running state with its alternating nets, A rms; null where it does not settle. */
 function alternating(compiled: CompiledJob, state: QuickState): Float64Array | null {
-  const { job, conductors, jobNetwork } = compiled;
-  const operated = operateJob(job, conductors, {
+  const { job, jobNetwork } = compiled;
+  const read = readState(job, {
     set: state.positions ?? {},
     flash: state.flash ?? "off",
     ...(state.engine && { engine: state.engine }),
   });
-  if (!operated.ok || !operated.solution.converged) return null;
+  if (!read.ok) return null;
+  const solved = solveState(compiled, read.state);
+  if (!solved.converged) return null;
   const placeOf = new Map(jobNetwork.elements.map(({ id }, k) => [id, k]));
   const elementA = new Float64Array(jobNetwork.elements.length);
-  for (const { id, currentA } of operated.solution.elements) {
+  for (const { id, currentA } of solved.elements) {
     const place = placeOf.get(id);
     if (place !== undefined) elementA[place] = currentA;
   }

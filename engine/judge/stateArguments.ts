@@ -1,10 +1,16 @@
 import type { Job } from "../job/index.ts";
-import { type QuickState, RUNNING_RPM, restPositions } from "../operate/index.ts";
+import { type EngineMode, type QuickState, RUNNING_RPM, restPositions } from "../operate/index.ts";
+
+type Rest = Readonly<Record<string, string>>;
 
 /** The arguments of `operate` that bring this state about; switches at rest are left out. */
-export function stateArguments(job: Job, state: QuickState): readonly string[] {
+export function stateArguments(
+  job: Job,
+  state: QuickState,
+  restOf: (mode: EngineMode) => Rest = (mode) => restPositions(job, mode),
+): readonly string[] {
   const mode = state.engine?.mode ?? "stopped";
-  const rest = restPositions(job, mode);
+  const rest = restOf(mode);
   const set = Object.entries(state.positions ?? {})
     .filter(([part, position]) => rest[part] !== position)
     .sort(([a], [b]) => (a < b ? -1 : 1))
@@ -18,15 +24,35 @@ export function stateArguments(job: Job, state: QuickState): readonly string[] {
   return [...set, ...engine, ...flash, ...held, ...open, ...short];
 }
 
+/** As `operateCommand`, for many states of one job: what is at rest is looked up once, and a state met again not written again. */
+export function commandWriter(
+  job: Job,
+): (state: QuickState, batteryV?: number | null) => readonly string[] {
+  const rests = new Map<EngineMode, Rest>();
+  const restOf = (mode: EngineMode): Rest => {
+    const rest = rests.get(mode) ?? restPositions(job, mode);
+    rests.set(mode, rest);
+    return rest;
+  };
+  const written = new Map<QuickState, readonly string[]>();
+  return (state, batteryV = null) => {
+    const stands = written.get(state) ?? stateArguments(job, state, restOf);
+    written.set(state, stands);
+    return command(stands, batteryV);
+  };
+}
+
 /** The whole command, with JOB where the file stands. */
 export const operateCommand = (
   job: Job,
   state: QuickState,
   batteryV: number | null = null,
-): readonly string[] => [
+): readonly string[] => command(stateArguments(job, state), batteryV);
+
+const command = (stands: readonly string[], batteryV: number | null): readonly string[] => [
   "operate",
   "JOB",
-  ...stateArguments(job, state),
+  ...stands,
   ...(batteryV === null ? [] : ["--battery", String(batteryV)]),
 ];
 

@@ -3,7 +3,7 @@ import type { Guard } from "../protect/index.ts";
 import { cutLengthsOf } from "../route/index.ts";
 import type { CheckWireRow, FeedRow } from "./checkResult.ts";
 import type { Design } from "./judge.ts";
-import { operateCommand } from "./stateArguments.ts";
+import { commandWriter } from "./stateArguments.ts";
 
 /** One row for every wire and fly lead, by id. */
 export function wireRowsOf(design: Design): readonly CheckWireRow[] {
@@ -11,6 +11,7 @@ export function wireRowsOf(design: Design): readonly CheckWireRow[] {
   const cuts = cutLengthsOf(job, routed);
   const wireOf = new Map(job.wires.map((wire) => [wire.id, wire]));
   const leadOf = flyLeadsOf(job.parts);
+  const commandOf = commandWriter(job);
   return [...conductors.values()].map((one): CheckWireRow => {
     const wire = wireOf.get(one.id);
     const lead = leadOf.get(one.id);
@@ -38,7 +39,7 @@ export function wireRowsOf(design: Design): readonly CheckWireRow[] {
       lengthBasis: routed.wires.get(one.id)?.basis ?? lead?.lead.lengthMm.basis ?? null,
       ohmPerM: one.ohmPerM20Max,
       worstA: most?.currentA ?? 0,
-      worstState: most?.state ? operateCommand(job, most.state, most.batteryV) : [],
+      worstState: most?.state ? commandOf(most.state, most.batteryV) : [],
       ratingA: rating.currentA,
       ratingBasis: rating.governedBy === "table" ? `table: ${rating.tableBasis}` : "heat model",
       ambientC: rating.place.ambientC,

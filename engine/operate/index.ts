@@ -37,6 +37,7 @@ export {
   restPositions,
 } from "./readState.ts";
 export { kneeV } from "./regulatedCurve.ts";
+export { solveState } from "./solveState.ts";
 export { type Spice, type SpiceRelays, spiceOf, spiceText } from "./spiceText.ts";
 export { type FullState, startingStates } from "./startingStates.ts";
 export { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";

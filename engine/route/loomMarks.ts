@@ -37,15 +37,17 @@ export function jointMarks(job: Job, routed: Routed, conductors: Conductors): re
   );
   const marks = [...jointsOf(job, places), ...connectorsOf(job), ...branchesOf(job, routed)];
   const distance = (a: Place, b: Place): number | null => distanceMm(graph, finder, a, b);
+  const nearest = nearestAt(marks, distance);
+  const wiresOf = wiresByOwner(job);
   return jointsOf(job, places).map(({ id, place }) => {
-    const wires = wiresOn(job, id);
+    const wires = wiresOf.get(id) ?? [];
     return {
       joint: id,
       place,
       inFlex:
         place !== null &&
         (place.kind === "run" ? flexRuns.has(place.run) : flexStations.has(place.station)),
-      nearest: place === null ? null : nearestOf(marks, { id, place }, distance),
+      nearest: place === null ? null : nearest({ id, place }),
       wires,
       copperMm2: wires.reduce((sum, wire) => sum + (conductors.get(wire)?.areaMm2 ?? 0), 0),
     };
@@ -91,30 +93,67 @@ function branchesOf(job: Job, routed: Routed): readonly Mark[] {
     .map(([id]) => ({ kind: "branch", id, place: { kind: "station", station: id } }));
 }
 
-function wiresOn(job: Job, joint: string): readonly string[] {
-  const onJoint = (pin: string): boolean => pin.slice(0, pin.indexOf(".")) === joint;
-  return job.wires
-    .filter(({ status, from, to }) => status !== "remove" && (onJoint(from) || onJoint(to)))
-    .map(({ id }) => id)
-    .sort();
+/** Wires that end on each owner of a pin, sorted. */
+function wiresByOwner(job: Job): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>();
+  const ownerOf = (pin: string): string => pin.slice(0, pin.indexOf("."));
+  for (const { status, id, from, to } of job.wires) {
+    if (status === "remove") continue;
+    for (const owner of new Set([ownerOf(from), ownerOf(to)])) {
+      const wires = found.get(owner) ?? [];
+      wires.push(id);
+      found.set(owner, wires);
+    }
+  }
+  for (const wires of found.values()) wires.sort();
+  return found;
 }
 
-function nearestOf(
+/**
+ * The nearest other mark of a joint; of equally near ones the first of the list. Places are compared once a pair, not once a
+ * pair of marks: many joints lie at one place.
+ */
+function nearestAt(
   marks: readonly Mark[],
-  joint: { readonly id: string; readonly place: Place },
   distance: (a: Place, b: Place) => number | null,
-): JointMark["nearest"] {
-  let nearest: JointMark["nearest"] = null;
-  for (const { kind, id, place } of marks) {
-    if (place === null || (kind === "joint" && id === joint.id)) continue;
-    const distanceMm = distance(joint.place, place);
-    if (distanceMm === null || distanceMm >= (nearest?.distanceMm ?? Number.POSITIVE_INFINITY)) {
-      continue;
-    }
-    nearest = { kind, id, distanceMm };
+): (joint: { readonly id: string; readonly place: Place }) => JointMark["nearest"] {
+  const byPlace = new Map<string, { readonly place: Place; readonly first: Placed[] }>();
+  for (const [order, { kind, id, place }] of marks.entries()) {
+    if (place === null) continue;
+    const known = byPlace.get(placeKey(place)) ?? { place, first: [] };
+    byPlace.set(placeKey(place), known);
+    // One of the two is another than the joint asked about.
+    if (known.first.length < 2) known.first.push({ kind, id, order });
   }
-  return nearest;
+  const kept = new Map<string, readonly Near[]>();
+  const nearTo = (place: Place): readonly Near[] =>
+    [...byPlace.values()].flatMap(({ place: other, first }) => {
+      const distanceMm = distance(place, other);
+      return distanceMm === null ? [] : first.map((one) => ({ ...one, distanceMm }));
+    });
+  return ({ id, place }) => {
+    const key = placeKey(place);
+    const near = kept.get(key) ?? nearTo(place).toSorted(nearer);
+    kept.set(key, near);
+    const found = near.find((one) => one.kind !== "joint" || one.id !== id);
+    return found === undefined
+      ? null
+      : { kind: found.kind, id: found.id, distanceMm: found.distanceMm };
+  };
 }
+
+interface Placed extends Pick<Mark, "kind" | "id"> {
+  readonly order: number;
+}
+
+interface Near extends Placed {
+  readonly distanceMm: number;
+}
+
+const nearer = (a: Near, b: Near): number => a.distanceMm - b.distanceMm || a.order - b.order;
+
+const placeKey = (place: Place): string =>
+  place.kind === "station" ? place.station : `${place.run} ${place.offsetMm}`;
 
 function distanceMm(
   graph: LoomGraph,

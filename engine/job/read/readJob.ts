@@ -51,7 +51,15 @@ export function readJob(text: string): JobRead {
   }
   const job = canonicalJob(checked.job);
   const upgradedFrom = version === JOB_VERSION ? null : version;
-  return { ok: true, job, upgradedFrom, fingerprint: fingerprint(job) };
+  return {
+    ok: true,
+    job,
+    upgradedFrom,
+    // Reckoned when it is asked for: a verdict never needs it.
+    get fingerprint() {
+      return fingerprint(job);
+    },
+  };
 }
 
 function shortened(refusals: readonly Refusal[]): readonly Refusal[] {
