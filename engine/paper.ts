@@ -8,11 +8,18 @@ import {
   framedDocument,
   type PaperFonts,
   type PaperSize,
+  pageToDxf,
   sceneToSvg,
 } from "./drawing/index.ts";
 import { sfntFromWoff } from "./drawing/sfntFromWoff.ts";
 import type { CheckedJob } from "./judge/index.ts";
-import { type PackPaper, packPapers, paperInput } from "./papers/index.ts";
+import {
+  BOARD_PRINT,
+  type BoardPrint,
+  type PackPaper,
+  packPapers,
+  paperInput,
+} from "./papers/index.ts";
 
 export { documentToPdf, type PdfOptions } from "./drawing/documentToPdf.ts";
 export { PAPER_FONT_FILES, type PaperFonts, type PaperSize } from "./drawing/index.ts";
@@ -24,6 +31,8 @@ export interface PackOptions {
   readonly paper: PaperSize;
   /** Bytes of every face in `PAPER_FONT_FILES`. */
   readonly fonts: PaperFonts;
+  /** How the full-size loom boards are printed; absent: 1200 mm board, 10 mm margin and overlap, not corrected for a printer. */
+  readonly board?: Partial<Omit<BoardPrint, "paper">> | undefined;
   /** Told before each paper is written. */
   readonly onPaper?: ((title: string, index: number, count: number) => void) | undefined;
 }
@@ -31,7 +40,7 @@ export interface PackOptions {
 /** One file of a pack as `pack.json` lists it. */
 export interface PackFile {
   readonly name: string;
-  readonly kind: "pdf" | "csv" | "svg";
+  readonly kind: "pdf" | "csv" | "svg" | "dxf";
   readonly title: string;
   /** Sheets of a PDF; null for what has none. */
   readonly pages: number | null;
@@ -68,7 +77,7 @@ export async function packFiles(
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const { fingerprint, paper, fonts, onPaper } = options;
   const input = paperInput(design, result, { fingerprint, paper });
-  const papers = packPapers(input);
+  const papers = packPapers(input, { ...BOARD_PRINT, ...options.board, paper });
   const plain = await unwrapped(fonts);
   const laid: PdfLayouts = new Map();
   const files = new Map<string, Uint8Array>();
@@ -87,8 +96,12 @@ export async function packFiles(
       await documentToPdf(document, plain, { laid }),
     );
     for (const [name, text] of textsOf(one, document)) {
-      const kind = name.endsWith(".csv") ? "csv" : "svg";
+      const kind = name.slice(-3) as "csv" | "svg" | "dxf";
       add(name, { kind, title: one.title, pages: null }, utf8ToBytes(text));
+    }
+    for (const { name, page } of one.plots ?? []) {
+      const roll = await documentToPdf({ ...document, pages: [page] }, fonts);
+      add(`${name}.pdf`, { kind: "pdf", title: one.title, pages: 1 }, roll);
     }
   }
   const { job } = input;
@@ -114,7 +127,7 @@ async function unwrapped(fonts: PaperFonts): Promise<PaperFonts> {
 
 /** The same paper as a list for a spreadsheet, and as a drawing a sheet. */
 function textsOf(
-  { name, rows, drawings }: PackPaper,
+  { name, rows, drawings, plots }: PackPaper,
   document: DrawingDocument,
 ): readonly (readonly [name: string, text: string])[] {
   return [
@@ -122,5 +135,9 @@ function textsOf(
     ...(drawings ?? []).map(
       (drawing, i) => [`${drawing}.svg`, sceneToSvg(document.pages[i]!)] as const,
     ),
+    ...(plots ?? []).flatMap((plot) => [
+      [`${plot.name}.svg`, sceneToSvg(plot.page)] as const,
+      [`${plot.name}.dxf`, pageToDxf(plot.page)] as const,
+    ]),
   ];
 }

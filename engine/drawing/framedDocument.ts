@@ -14,6 +14,8 @@ export interface Sheet {
   readonly bookmark: readonly string[];
   /** Already in place inside `sheetRoom`. */
   readonly marks: readonly Mark[];
+  /** A page of its own make, without frame and title block: a sheet of a drawing that goes on over many. */
+  readonly ownPage?: ((pageNumber: number, pageCount: number) => Page) | undefined;
 }
 
 /** Sheets framed, stamped and numbered through as one document. */
@@ -26,7 +28,10 @@ export function framedDocument(
     title,
     subject: `job ${info.jobId}, revision ${info.revision}: ${info.machine}`,
     date: info.date,
-    pages: sheets.map((sheet, i) => framedPage(info, sheet, i + 1, sheets.length)),
+    pages: sheets.map(
+      (sheet, i) =>
+        sheet.ownPage?.(i + 1, sheets.length) ?? framedPage(info, sheet, i + 1, sheets.length),
+    ),
   };
 }
 

@@ -25,9 +25,11 @@ export { fitText } from "./fitText.ts";
 export { framedDocument, type Sheet } from "./framedDocument.ts";
 export { layoutTable } from "./layoutTable.ts";
 export { CAP_MM, GRID_MM, LINE_MM, linePitchMm, wireBodyMm } from "./lineWidth.ts";
+export { marksWithin } from "./marksWithin.ts";
 export { measureSquare, scaleBar } from "./measureMarks.ts";
 export { measureTextMm, textAreaMm } from "./measureTextMm.ts";
 export { type MissingGlyph, missingGlyphs } from "./missingGlyphs.ts";
+export { pageToDxf } from "./pageToDxf.ts";
 export { type Palette, type PaletteName, palettes } from "./palette.ts";
 export {
   type FontFaceKey,
@@ -43,6 +45,7 @@ export { markSvg, type SvgOptions, sceneToSvg } from "./sceneToSvg.ts";
 export { severityTag, severityTagWidthMm } from "./severityTag.ts";
 export { type SheetHead, type SheetRoom, sheetFrame, sheetRoom } from "./sheetFrame.ts";
 export { dateText, poleSigns, type SheetInfo } from "./sheetInfo.ts";
+export { stretchMarks } from "./stretchMarks.ts";
 export { symbolMarks, symbolPins } from "./symbolMarks.ts";
 export { SYMBOL_NAMES, type SymbolName } from "./symbolName.ts";
 export type { ColumnWidth, Table, TableCell, TableColumn, TableGroup, TableRow } from "./table.ts";

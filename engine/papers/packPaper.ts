@@ -1,4 +1,4 @@
-import type { CsvValue, Sheet } from "../drawing/index.ts";
+import type { CsvValue, Page, Sheet } from "../drawing/index.ts";
 
 /** One paper of a pack before any format is written: sheets, the same figures as rows, and the drawings that stand on it. */
 export interface PackPaper {
@@ -10,4 +10,6 @@ export interface PackPaper {
   readonly rows: readonly (readonly CsvValue[])[] | null;
   /** Name of the drawing file of each sheet; null where the paper is a list. */
   readonly drawings: readonly string[] | null;
+  /** Drawings larger than a sheet, each written whole for a roll or a plotter. */
+  readonly plots?: readonly { readonly name: string; readonly page: Page }[] | undefined;
 }

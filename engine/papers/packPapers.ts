@@ -1,4 +1,7 @@
 import { blockDiagramPaper } from "./block/blockDiagramPaper.ts";
+import { boardPapers } from "./board/boardPapers.ts";
+import { BOARD_PRINT, type BoardPrint } from "./board/boardTiles.ts";
+import { bundleReader } from "./board/bundles.ts";
 import { circuitPaper } from "./circuit/circuitPaper.ts";
 import { connectorPaper } from "./connectorPaper.ts";
 import { coverSheets } from "./coverSheets.ts";
@@ -14,7 +17,11 @@ import { testPaper } from "./test/testPaper.ts";
 import { wireListRows, wireListSheets } from "./wireListSheets.ts";
 
 /** Every paper of the pack in reading order. A paper with nothing on it (no joints, no connectors) is left out. */
-export function packPapers(input: PaperInput): readonly PackPaper[] {
+export function packPapers(
+  input: PaperInput,
+  print: BoardPrint = { ...BOARD_PRINT, paper: input.paper },
+): readonly PackPaper[] {
+  const bundleOf = bundleReader(input);
   const papers = [
     blockDiagramPaper(input, "01-block-diagram"),
     listed("02-fuse-schedule", "Fuse schedule", fuseSheets(input), fuseRows(input)),
@@ -27,6 +34,7 @@ export function packPapers(input: PaperInput): readonly PackPaper[] {
     listed("09-shopping-list", "Shopping list", shoppingSheets(input), shoppingCsvRows(input)),
     testPaper(input, "10-test-sheet"),
     listed("11-findings", "Findings and their working", findingSheets(input), null),
+    ...boardPapers(input, "14-board", bundleOf, print),
   ].filter(({ sheets }) => sheets.length > 0);
   const contents = papers.map(({ name, title, sheets }) => ({
     file: `${name}.pdf`,

@@ -1,4 +1,9 @@
-import { type Point, polylineDistance, segmentCrossing } from "../../geometry/index.ts";
+import {
+  type Point,
+  pointSegmentDistance,
+  polylineDistance,
+  segmentCrossing,
+} from "../../geometry/index.ts";
 import type { LimbFacts, Pose } from "./boardPose.ts";
 import { BENDS, type LimbShape } from "./limbShape.ts";
 import { type Box, boxGapMm, boxOf, unionOf } from "./lineBox.ts";
@@ -110,7 +115,8 @@ export function boardCost(
   const all = unionOf(boxes);
   const overWidthMm = Math.max(0, all.rightMm - all.leftMm - boardWidthMm);
   let cost = prices.reduce((sum, price) => sum + price.cost, 0);
-  cost += 8 * overWidthMm + 0.3 * (all.bottomMm - all.topMm) + 0.05 * (all.rightMm - all.leftMm);
+  const [width, height] = [all.rightMm - all.leftMm, all.bottomMm - all.topMm];
+  cost += 8 * overWidthMm + 0.25 * height + 0.05 * width + (width * height) / 8000;
   cost += labelCost(facts, shapes);
   facts.forEach((fact, i) => {
     cost += limbCost(fact, shapes, pose, i);
@@ -176,7 +182,7 @@ function limbCost(fact: LimbFacts, shapes: readonly LimbShape[], pose: Pose, i: 
   const heading = pose.headings[i]!;
   if (fact.sideRad !== null) {
     const weight = Math.min(1, fact.limb.lengthMm / 200);
-    cost += 14 * weight * (1 - Math.cos(heading - fact.sideRad));
+    cost += 34 * weight * (1 - Math.cos(heading - fact.sideRad));
   }
   const { parentIndex } = fact;
   if (parentIndex >= 0) {
@@ -205,6 +211,15 @@ export function turnDeg(toRad: number, fromRad: number): number {
   return turn - 360 * Math.round(turn / 360);
 }
 
+function nearestMm(at: Point, points: readonly Point[]): number {
+  let leastMm = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < points.length; i++) {
+    const line = { a: points[i - 1]!, b: points[i]! };
+    leastMm = Math.min(leastMm, pointSegmentDistance(at, line));
+  }
+  return leastMm;
+}
+
 /** Room for what is written beyond each end: discs that should touch neither a limb nor each other. */
 function labelCost(facts: readonly LimbFacts[], shapes: readonly LimbShape[]): number {
   const discs = facts.flatMap(({ isEnd, labelMm }, i) => {
@@ -227,7 +242,7 @@ function labelCost(facts: readonly LimbFacts[], shapes: readonly LimbShape[]): n
   discs.forEach((disc, k) => {
     shapes.forEach(({ points }, j) => {
       if (j === disc.i) return;
-      const freeMm = polylineDistance([disc, disc], points) - disc.r;
+      const freeMm = nearestMm(disc, points) - disc.r;
       if (freeMm < 0) cost += 2 - freeMm;
     });
     for (const other of discs.slice(k + 1)) {

@@ -63,9 +63,9 @@ export function boardClips(limbs: readonly BoardLimb[]): readonly BoardClip[] {
   const apartMm = figure("loomRules", "support", "value").value;
   return limbs.flatMap(({ lengthMm, points, pieces }) => {
     const inside = lengthMm - 2 * firstMm;
-    const count = inside <= 0 ? 0 : Math.ceil(inside / apartMm);
+    const count = inside <= firstMm / 2 ? 0 : Math.ceil(inside / apartMm);
     const places =
-      inside <= 0
+      inside <= firstMm / 2
         ? lengthMm > firstMm
           ? [lengthMm / 2]
           : []

@@ -13,7 +13,7 @@ const CHORD_DEG = 3;
 const FOLD_LEAST_MM = 20;
 
 /** Searches with other seeds while something is not kept. */
-const TRY_COUNT = 6;
+const TRY_COUNT = 5;
 
 export interface LaidTree {
   readonly tree: LoomTree;
@@ -37,15 +37,16 @@ export function layTree(
     ({ fixedRad, sideRad }, i) => fixedRad ?? snap(sideRad ?? equal.headings[i]!),
   );
   const starts: readonly Pose[] = [
-    equal,
-    { ...equal, headings: snapped },
     { ...equal, headings: sideways },
+    { ...equal, headings: snapped },
   ];
   const perTry = boardStepCount(facts.length);
   let best: LaidTree | null = null;
   let stepCount = 0;
   for (let k = 0; k < TRY_COUNT; k++) {
-    const search = { facts, pairs, starts, boardWidthMm, seed: seed + k, stepCount: perTry };
+    // The equal-angle start as it is cannot cross, so the last try has it to fall back on.
+    const from = k === TRY_COUNT - 1 ? [...starts, equal] : starts;
+    const search = { facts, pairs, starts: from, boardWidthMm, seed: seed + k, stepCount: perTry };
     const { pose, stepCount: used } = searchPose(search);
     stepCount += used;
     const shapes = posed(facts, pose, CHORD_DEG)!;

@@ -30,8 +30,19 @@ export interface PlacedBlock extends Rectangle {
 
 /** What blocks must keep off. */
 export interface Obstacles {
-  readonly lines: readonly { readonly line: Segment; readonly halfMm: number }[];
+  readonly lines: readonly {
+    readonly line: Segment;
+    readonly halfMm: number;
+    /** A thin line that a leader may cross. */
+    readonly isCrossable?: boolean | undefined;
+  }[];
   readonly rectangles: readonly Rectangle[];
+}
+
+/** How far to the left and right blocks may reach while there is room between. */
+export interface Sides {
+  readonly leftMm: number;
+  readonly rightMm: number;
 }
 
 const RINGS_MM = [0, 3, 7, 12, 18, 26, 36, 48, 62, 80, 100, 125, 155, 190, 240, 300, 380];
@@ -48,6 +59,7 @@ const LEADER_FROM_MM = 9;
 export function placeBlocks(
   blocks: readonly BlockToPlace[],
   obstacles: Obstacles,
+  sides: Sides = { leftMm: Number.NEGATIVE_INFINITY, rightMm: Number.POSITIVE_INFINITY },
 ): readonly PlacedBlock[] {
   const order = [...blocks].sort(
     (p, q) => q.widthMm * q.heightMm - p.widthMm * p.heightMm || (p.id < q.id ? -1 : 1),
@@ -55,7 +67,7 @@ export function placeBlocks(
   const placed = new Map<string, PlacedBlock>();
   const leaders: Segment[] = [];
   for (const block of order) {
-    const one = placeOne(block, obstacles, [...placed.values()], leaders);
+    const one = placeOne(block, obstacles, [...placed.values()], leaders, sides);
     placed.set(block.id, one);
     if (one.leader !== null) leaders.push(one.leader);
   }
@@ -67,16 +79,22 @@ function placeOne(
   obstacles: Obstacles,
   others: readonly Rectangle[],
   leaders: readonly Segment[],
+  { leftMm, rightMm }: Sides,
 ): PlacedBlock {
   let last: PlacedBlock | null = null;
+  let outside: PlacedBlock | null = null;
   for (const ringMm of RINGS_MM) {
     for (const turn of TURNS_DEG) {
       const candidate = at(block, ringMm, block.towardsDeg + turn);
       last = candidate;
-      if (isFree(candidate, obstacles, others, leaders)) return candidate;
+      const isIn = candidate.x >= leftMm && candidate.x + candidate.width <= rightMm;
+      if (!isIn && outside !== null) continue;
+      if (!isFree(candidate, obstacles, others, leaders)) continue;
+      if (isIn) return candidate;
+      outside = candidate;
     }
   }
-  return { ...last!, isFree: false };
+  return outside ?? { ...last!, isFree: false };
 }
 
 /** The block beyond a point so far from the anchor, touching it with the side or corner that faces the anchor. */
@@ -109,7 +127,8 @@ function isFree(
   if (leader === null) return true;
   if (others.some((one) => rectangleGapMm(one, leader) < GAP_MM / 2)) return false;
   if (leaders.some((line) => segmentCrossing(line, leader) !== null)) return false;
-  return !obstacles.lines.some(({ line, halfMm }) => {
+  return !obstacles.lines.some(({ line, halfMm, isCrossable }) => {
+    if (isCrossable === true) return false;
     if (pointSegmentDistance(leader.a, line) <= halfMm + 1e-6) return false;
     return segmentDistance(line, leader) < halfMm;
   });

@@ -16,7 +16,7 @@ export interface SearchedPose {
 
 /** Steps a board of so many limbs is given. */
 export const boardStepCount = (limbCount: number): number =>
-  limbCount <= 1 ? 60 : Math.min(9000, 600 + 450 * limbCount);
+  limbCount <= 1 ? 60 : Math.min(24_000, 400 + 1_200 * limbCount);
 
 /**
  * Improves a pose by turning and bending limbs, worse ones taken less and less often: counted steps and a seed, so the same
@@ -74,7 +74,8 @@ function moved(facts: readonly LimbFacts[], pose: Pose, random: () => number): P
   if (facts[i]!.fixedRad !== null) return null;
   if (kind < 0.45) headings[i] = headings[i]! + step;
   else if (kind < 0.6) headings[i] = headingRad(Math.floor(random() * HEADING_COUNT));
-  else if (kind < 0.85) turnBeyond(facts, headings, i, step);
+  else if (kind < 0.8) turnBeyond(facts, headings, i, step);
+  else if (kind < 0.88) mirrorBeyond(facts, headings, i);
   else {
     const j = Math.floor(random() * facts.length);
     if (facts[j]!.fixedRad !== null || facts[i]!.parentIndex !== facts[j]!.parentIndex) return null;
@@ -83,6 +84,17 @@ function moved(facts: readonly LimbFacts[], pose: Pose, random: () => number): P
     if (i !== j) turnBeyond(facts, headings, j, -other);
   }
   return { headings, bends: pose.bends };
+}
+
+/** Everything beyond a limb turned over about its own direction. */
+function mirrorBeyond(facts: readonly LimbFacts[], headings: number[], i: number): void {
+  const beyond = new Set([i]);
+  for (let j = i + 1; j < facts.length; j++) {
+    const { parentIndex, fixedRad } = facts[j]!;
+    if (!beyond.has(parentIndex)) continue;
+    beyond.add(j);
+    if (fixedRad === null) headings[j] = 2 * headings[i]! - headings[j]!;
+  }
 }
 
 function turnBeyond(

@@ -1,0 +1,79 @@
+import { colourWords } from "../colourText.ts";
+import type { PackPaper } from "../packPaper.ts";
+import type { PaperInput } from "../paperInput.ts";
+import { compareNumbers, numberOf } from "../wireRows.ts";
+import { nameOf } from "./boardBlocks.ts";
+import { type BoardDrawing, boardDrawing } from "./boardDrawing.ts";
+import { type BoardPrint, boardTiling, rollPage, tilePage } from "./boardTiles.ts";
+import type { BundleReader } from "./bundles.ts";
+import { mapSheet } from "./mapSheet.ts";
+
+/** One paper a loom: tile map, tiles, and the whole board for a roll or a plotter. A loom with nothing measured has none. */
+export function boardPapers(
+  input: PaperInput,
+  name: string,
+  bundleOf: BundleReader,
+  print: BoardPrint,
+): readonly PackPaper[] {
+  return input.job.looms.flatMap((loom) => {
+    const drawing = boardDrawing(input, loom.id, bundleOf, print.boardWidthMm);
+    if (drawing === null) return [];
+    const title = `Board: ${loom.name}`;
+    const tiling = boardTiling(drawing, print);
+    const map = mapSheet(input, title, drawing, tiling, print);
+    const tiles = tiling.tiles.map((tile) => ({
+      ...map,
+      bookmark: [title, `tile ${tile.name}`],
+      marks: [],
+      ownPage: (pageNumber: number, pageCount: number) =>
+        tilePage({
+          drawing,
+          print,
+          tiling,
+          tile,
+          info: input.info,
+          words: { title, pageNumber, pageCount },
+        }),
+    }));
+    return [
+      {
+        name: `${name}-${loom.id}`,
+        title,
+        sheets: [map, ...tiles],
+        rows: pegRows(input, drawing),
+        drawings: null,
+        plots: [
+          { name: `${name}-${loom.id}-whole`, page: rollPage(drawing, print, input.info, title) },
+        ],
+      },
+    ];
+  });
+}
+
+/** Every peg and joint for a spreadsheet: where it is along the loom and on the board. */
+function pegRows(input: PaperInput, { layout, shiftMm }: BoardDrawing): PackPaper["rows"] {
+  const pegs = layout.pegs.map(({ label, fromDatumMm, node, at }) => [
+    "peg",
+    label,
+    fromDatumMm,
+    node === null ? "" : nameOf(input, node),
+    at.x + shiftMm.xMm,
+    at.y + shiftMm.yMm,
+  ]);
+  const joints = layout.joints.map(({ joint, fromDatumMm, at }) => [
+    "joint",
+    joint,
+    fromDatumMm,
+    "",
+    at.x + shiftMm.xMm,
+    at.y + shiftMm.yMm,
+  ]);
+  return [["kind", "label", "fromDatumMm", "place", "xMm", "yMm"], ...pegs, ...joints];
+}
+
+/** Wires that lie in no loom, for whoever looks for them on a board. */
+export const looseWires = ({ job }: PaperInput): readonly string[] =>
+  job.wires
+    .filter(({ loom, status }) => loom === undefined && status !== "remove")
+    .map((wire) => `${numberOf(wire)} ${colourWords(wire.colour)}`)
+    .sort(compareNumbers);

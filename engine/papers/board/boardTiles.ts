@@ -1,0 +1,246 @@
+import {
+  type AreaMm,
+  area,
+  LINE_MM,
+  type Mark,
+  marksWithin,
+  moveMarks,
+  type Orientation,
+  type Page,
+  type PaperSize,
+  palettes,
+  paperSizeMm,
+  point,
+  type SheetInfo,
+  stretchMarks,
+  TEXT_STYLE,
+  textMark,
+} from "../../drawing/index.ts";
+import type { BoardDrawing } from "./boardDrawing.ts";
+import { boardFooter, FOOTER_HEIGHT_MM } from "./boardFooter.ts";
+import { tileMap } from "./tileMap.ts";
+
+/** A foot this wide has room for a small tile map. */
+const MAP_FROM_MM = 255;
+
+/** How a board is put on paper. */
+export interface BoardPrint {
+  readonly paper: PaperSize;
+  /** Greatest width of the laid loom, mm. */
+  readonly boardWidthMm: number;
+  /** What the printer leaves white on each side, mm. */
+  readonly marginMm: number;
+  /** How far neighbouring sheets lie over each other, mm. */
+  readonly overlapMm: number;
+  /** What the 100 mm bar measured on this printer's last sheet, across and down; 100 and 100: not corrected. */
+  readonly readAcrossMm: number;
+  readonly readDownMm: number;
+}
+
+/** A common board; margins nearly every printer can keep. */
+export const BOARD_PRINT = {
+  boardWidthMm: 1200,
+  marginMm: 10,
+  overlapMm: 10,
+  readAcrossMm: 100,
+  readDownMm: 100,
+} as const;
+
+/** A bar may be read this far from 100 mm; further out it was no reading of this bar. */
+export const READING_MM = { least: 90, most: 110 } as const;
+
+export interface Tile {
+  /** "B2": row and column. */
+  readonly name: string;
+  readonly rowIndex: number;
+  readonly columnIndex: number;
+  /** Part of the board on it, overlap included. */
+  readonly window: AreaMm;
+}
+
+export interface Tiling {
+  readonly orientation: Orientation;
+  readonly tiles: readonly Tile[];
+  readonly rowCount: number;
+  readonly columnCount: number;
+  readonly windowWidthMm: number;
+  readonly windowHeightMm: number;
+}
+
+/** What undoes the printer: true millimetres over what it made of them. */
+const ratiosOf = ({ readAcrossMm, readDownMm }: BoardPrint) => ({
+  acrossRatio: 100 / readAcrossMm,
+  downRatio: 100 / readDownMm,
+});
+
+/** The sheets of a board, the way round that takes fewer; a sheet with nothing of the board on it is left out. */
+export function boardTiling(drawing: BoardDrawing, print: BoardPrint): Tiling {
+  const ways = (["landscape", "portrait"] as const).map((one) => tilingOf(drawing, print, one));
+  return ways[1]!.tiles.length < ways[0]!.tiles.length ? ways[1]! : ways[0]!;
+}
+
+function tilingOf(drawing: BoardDrawing, print: BoardPrint, orientation: Orientation): Tiling {
+  const { marginMm, overlapMm, paper } = print;
+  const sheet = paperSizeMm({ size: paper, orientation });
+  const { acrossRatio, downRatio } = ratiosOf(print);
+  const windowWidthMm = (sheet.widthMm - 2 * marginMm) / acrossRatio;
+  const windowHeightMm = (sheet.heightMm - 2 * marginMm) / downRatio - FOOTER_HEIGHT_MM;
+  const stepX = windowWidthMm - overlapMm;
+  const stepY = windowHeightMm - overlapMm;
+  const columnCount = Math.max(1, Math.ceil((drawing.widthMm - overlapMm) / stepX));
+  const rowCount = Math.max(1, Math.ceil((drawing.heightMm - overlapMm) / stepY));
+  const tiles = Array.from({ length: rowCount * columnCount }, (_, i): Tile => {
+    const [rowIndex, columnIndex] = [Math.floor(i / columnCount), i % columnCount];
+    const window = area(columnIndex * stepX, rowIndex * stepY, windowWidthMm, windowHeightMm);
+    return { name: `${rowName(rowIndex)}${columnIndex + 1}`, rowIndex, columnIndex, window };
+  }).filter(({ window }) => marksWithin(drawing.marks, window).length > 0);
+  return { orientation, tiles, rowCount, columnCount, windowWidthMm, windowHeightMm };
+}
+
+const rowName = (index: number): string =>
+  index < 26
+    ? String.fromCharCode(65 + index)
+    : `${rowName(Math.floor(index / 26) - 1)}${rowName(index % 26)}`;
+
+/** Everything one sheet of a board is made from. */
+export interface TileAsked {
+  readonly drawing: BoardDrawing;
+  readonly print: BoardPrint;
+  readonly tiling: Tiling;
+  readonly tile: Tile;
+  readonly info: SheetInfo;
+  readonly words: {
+    readonly title: string;
+    readonly pageNumber: number;
+    readonly pageCount: number;
+  };
+}
+
+/** One sheet of a board: its part of the drawing, crosses to lay neighbours by, bar and square at its foot. */
+export function tilePage({ drawing, print, tiling, tile, info, words }: TileAsked): Page {
+  const size = paperSizeMm({ size: print.paper, orientation: tiling.orientation });
+  const ratios = ratiosOf(print);
+  const { marginMm, overlapMm } = print;
+  const { xMm, yMm, widthMm, heightMm } = tile.window;
+  const left = marginMm / ratios.acrossRatio;
+  const top = marginMm / ratios.downRatio;
+  const moved = moveMarks(marksWithin(drawing.marks, tile.window), left - xMm, top - yMm);
+  const shown = area(left, top, widthMm, heightMm);
+  const foot = area(left, top + heightMm, widthMm, FOOTER_HEIGHT_MM);
+  const index = tiling.tiles.indexOf(tile);
+  const marks: Mark[] = [
+    ...moved,
+    ...masks(shown, size.widthMm / ratios.acrossRatio, size.heightMm / ratios.downRatio),
+    { kind: "rect", area: shown, stroke: { widthMm: LINE_MM.leader, colour: "rule" } },
+    ...crosses(shown, overlapMm),
+    ...glueWords(tiling, tile, shown, overlapMm),
+    ...boardFooter(
+      info,
+      { ...words, name: tile.name, place: `tile ${index + 1} of ${tiling.tiles.length}` },
+      foot,
+    ),
+    ...(foot.widthMm < MAP_FROM_MM
+      ? []
+      : tileMap(
+          drawing,
+          tiling,
+          area(foot.xMm + MAP_FROM_MM - 62, foot.yMm + 2, foot.widthMm - MAP_FROM_MM + 62, 21),
+          tile.name,
+        )),
+  ];
+  return {
+    ...size,
+    title: `${words.title}, ${tile.name}`,
+    bookmark: [words.title, `tile ${tile.name}`],
+    marks: stretchMarks(marks, ratios, palettes.print),
+  };
+}
+
+/** White over everything that reaches out of the window. */
+function masks(shown: AreaMm, pageWidthMm: number, pageHeightMm: number): readonly Mark[] {
+  const { xMm, yMm, widthMm, heightMm } = shown;
+  const far = 2000;
+  const right = xMm + widthMm;
+  const bottom = yMm + heightMm;
+  return [
+    area(-far, -far, pageWidthMm + 2 * far, yMm + far),
+    area(-far, bottom, pageWidthMm + 2 * far, pageHeightMm + far - bottom),
+    area(-far, yMm, xMm + far, heightMm),
+    area(right, yMm, pageWidthMm + far - right, heightMm),
+  ].map((one): Mark => ({ kind: "rect", area: one, fill: "ground" }));
+}
+
+/** Four crosses in the middle of the overlap: each lies on its neighbours' when the sheets are laid right. */
+function crosses({ xMm, yMm, widthMm, heightMm }: AreaMm, overlapMm: number): readonly Mark[] {
+  const stroke = { widthMm: LINE_MM.leader, colour: "ink" } as const;
+  const inset = overlapMm / 2;
+  const arm = Math.min(5, inset);
+  return [xMm + inset, xMm + widthMm - inset].flatMap((x) =>
+    [yMm + inset, yMm + heightMm - inset].flatMap((y): Mark[] => [
+      { kind: "line", from: point(x - arm, y), to: point(x + arm, y), stroke },
+      { kind: "line", from: point(x, y - arm), to: point(x, y + arm), stroke },
+      { kind: "circle", centre: point(x, y), radiusMm: arm * 0.45, stroke },
+    ]),
+  );
+}
+
+/** Which sheet lies over the right and the lower edge. */
+function glueWords(laid: Tiling, tile: Tile, shown: AreaMm, overlapMm: number): readonly Mark[] {
+  const find = (row: number, column: number): Tile | undefined =>
+    laid.tiles.find((one) => one.rowIndex === row && one.columnIndex === column);
+  const right = find(tile.rowIndex, tile.columnIndex + 1);
+  const lower = find(tile.rowIndex + 1, tile.columnIndex);
+  const x = shown.xMm + shown.widthMm - overlapMm / 2 - 0.9;
+  const y = shown.yMm + shown.heightMm - overlapMm / 2 + 0.9;
+  return [
+    ...(right === undefined
+      ? []
+      : [
+          {
+            ...textMark(
+              `${right.name} lies over this edge`,
+              x,
+              shown.yMm + shown.heightMm / 2,
+              TEXT_STYLE.fine,
+              "middle",
+            ),
+            turnDeg: 90,
+          } as Mark,
+        ]),
+    ...(lower === undefined
+      ? []
+      : [
+          textMark(
+            `${lower.name} lies over this edge`,
+            shown.xMm + shown.widthMm / 2,
+            y,
+            TEXT_STYLE.fine,
+            "middle",
+          ),
+        ]),
+  ];
+}
+
+/** The whole board on one sheet as long as it needs, for a roll or a plotter. */
+export function rollPage(
+  drawing: BoardDrawing,
+  print: BoardPrint,
+  info: SheetInfo,
+  title: string,
+): Page {
+  const { marginMm } = print;
+  const ratios = ratiosOf(print);
+  const left = marginMm / ratios.acrossRatio;
+  const top = marginMm / ratios.downRatio;
+  const widthMm = Math.max(drawing.widthMm, 195);
+  const foot = area(left, top + drawing.heightMm, widthMm, FOOTER_HEIGHT_MM);
+  const words = { title, name: "roll", place: "the whole board", pageNumber: 1, pageCount: 1 };
+  const marks = [...moveMarks(drawing.marks, left, top), ...boardFooter(info, words, foot)];
+  return {
+    widthMm: widthMm * ratios.acrossRatio + 2 * marginMm,
+    heightMm: (drawing.heightMm + FOOTER_HEIGHT_MM) * ratios.downRatio + 2 * marginMm,
+    title,
+    bookmark: [title],
+    marks: stretchMarks(marks, ratios, palettes.print),
+  };
+}
