@@ -31,7 +31,8 @@ export function sheetLinks(
     for (const link of graph.linksAt.get(point) ?? []) {
       const { above, below } = placed(link, levels);
       const both = ownPoints.has(link.a) && ownPoints.has(link.b);
-      if (belongs(link, { above: ownPoints.has(above), both, isEarths })) add(link);
+      const toEarth = levels.side(below) === "earth";
+      if (belongs(link, { above: ownPoints.has(above), both, isEarths, toEarth })) add(link);
       if (isUsed(link, { above: ownPoints.has(above), isEarths }))
         follow(below, levels.returnOf, add);
     }
@@ -42,19 +43,26 @@ export function sheetLinks(
       if (levels.side(below) === "earth") follow(below, levels.returnOf, add);
     }
   }
-  if (![...chosen.values()].some(({ link }) => link.kind === "fuse")) {
+  if (!isEarths && ![...chosen.values()].some(({ link }) => link.kind === "fuse")) {
     for (const top of topsOf(chosen)) followUp(top, levels, add);
   }
   return [...chosen.values()];
 }
 
-type At = { readonly above: boolean; readonly both: boolean; readonly isEarths: boolean };
+/** Where a link stands to the circuit's own wires. */
+interface At {
+  readonly above: boolean;
+  readonly both: boolean;
+  readonly isEarths: boolean;
+  readonly toEarth: boolean;
+}
 
-function belongs({ kind }: Link, { above, both, isEarths }: At): boolean {
+function belongs({ kind }: Link, { above, both, isEarths, toEarth }: At): boolean {
   switch (kind) {
     case "cavity":
       return true;
     case "contact":
+      return both || (above && toEarth && !isEarths);
     case "through":
     case "source":
       return both;
@@ -68,7 +76,7 @@ function belongs({ kind }: Link, { above, both, isEarths }: At): boolean {
   }
 }
 
-const isUsed = ({ kind }: Link, { above, isEarths }: Omit<At, "both">): boolean =>
+const isUsed = ({ kind }: Link, { above, isEarths }: Pick<At, "above" | "isEarths">): boolean =>
   (kind === "load" || kind === "coil") && above && !isEarths;
 
 const placed = (link: Link, { compare }: Levels): Placed =>
