@@ -15,6 +15,8 @@ export interface Levels {
 }
 
 const PASSED: readonly LinkKind[] = ["wire", "cavity", "contact", "fuse", "through"];
+/** What joins a point to earth whatever the switches do. */
+const UNSWITCHED: readonly LinkKind[] = ["wire", "cavity", "bond"];
 const PASSED_TO_EARTH: readonly LinkKind[] = [...PASSED, "bond"];
 
 /**
@@ -25,10 +27,11 @@ export function levelsOf(graph: MachineGraph): Levels {
   const live = reach(graph, [...graph.livePosts, ...generatorPosts(graph)], PASSED);
   const earth = reach(graph, [...graph.earthedPosts, ...graph.bodies], PASSED_TO_EARTH, false);
   const always = reach(graph, graph.livePosts, ["wire", "cavity", "fuse", "through"]);
+  const bare = reach(graph, [...graph.earthedPosts, ...graph.bodies], UNSWITCHED, false);
   const any = reach(graph, graph.livePosts, [...PASSED, "load", "coil"]);
   const side = (point: string): "live" | "between" | "earth" => {
     const [up, down] = [live.distance.get(point), earth.distance.get(point)];
-    if (down === 0) return "earth";
+    if (bare.distance.has(point)) return "earth";
     if (up !== undefined && (down === undefined || up <= down)) return "live";
     return down === undefined ? "between" : "earth";
   };
