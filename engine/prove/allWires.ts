@@ -42,11 +42,13 @@ export function survivalOfWires(
     const conductor = conductors.get(wire)!;
     const answers = exposuresOf(wire).map((exposure) => {
       const inPlaces = lumpsOf(wire).map((placed) => {
-        const key = memoKey(conductor.makeId, exposure, placed);
+        const ownA = exposure.through === null ? 0 : currentA(wire);
+        const key = `${memoKey(conductor.makeId, exposure, placed)} ${ownA}`;
         const answer = known.get(key);
         if (answer !== undefined) return { ...answer, exposure, placed };
         const made = survivalOf(conductor, exposure, placed, {
           fuses,
+          ownA,
           carriesA: () => carriesOf(wire, placed),
         });
         known.set(key, made);

@@ -3,6 +3,7 @@ import { presentParts } from "../job/index.ts";
 import { batterySource, type CompiledJob } from "../operate/index.ts";
 import type { Guard, Protection } from "../protect/index.ts";
 import type { Routed } from "../route/index.ts";
+import { FRAME, touchedUpstream } from "./touchedUpstream.ts";
 
 /** A source that can drive a fault current through a conductor, and what stands between. */
 export interface Exposure {
@@ -15,6 +16,8 @@ export interface Exposure {
   readonly largestA: number;
   /** Conductor it would have to touch for that; null: the source reaches it by itself. */
   readonly through: string | null;
+  /** The conductor that is touched: itself, or one upstream on the way to earth. */
+  readonly at: string | null;
   /** Load that would have to be bridged; null: none. */
   readonly via: string | null;
   readonly positions: Readonly<Record<string, string>>;
@@ -23,8 +26,8 @@ export interface Exposure {
 }
 
 /**
- * Every source and set of fuses a conductor is exposed to: those that feed it, and, where it can lead on to earth, those that feed
- * any conductor it lies beside. Each set comes once, with the fewest conditions.
+ * Every source and set of fuses a conductor is exposed to: those that feed it; and, of a return, those that feed anything that can touch
+ * the return upstream of it. Each set comes once, with the fewest conditions.
  */
 export function wireExposures(
   compiled: CompiledJob,
@@ -40,21 +43,28 @@ export function wireExposures(
       sumA: guard.sumA,
       largestA: ceilings.get(guard.source) ?? ceilings.get(partOf(guard.source)) ?? 0,
       through: null,
+      at: null,
       via: guard.via,
       positions: guard.positions,
       unfusedMm: guard.unfusedMm,
     }));
   const isFed = (id: string): boolean => own(id).some(({ via }) => via === null);
+  const upstream = touchedUpstream(compiled, isFed);
+  const fed = [...elementIds(compiled)].filter(isFed).sort();
+  const beside = (id: string): readonly string[] => {
+    if (id === FRAME) return fed;
+    const wires = new Set((routed.stretchesOfWire.get(id) ?? []).flatMap((one) => one.wires));
+    wires.delete(id);
+    return [...wires].filter(isFed).sort();
+  };
   return (id) => {
-    const beside = new Set((routed.stretchesOfWire.get(id) ?? []).flatMap(({ wires }) => wires));
-    beside.delete(id);
-    const touched = isFed(id)
-      ? []
-      : [...beside].sort().flatMap((through) =>
-          own(through)
-            .filter(({ via }) => via === null)
-            .map((exposure) => ({ ...exposure, through })),
-        );
+    const touched = upstream(id).flatMap((at) =>
+      beside(at).flatMap((through) =>
+        own(through)
+          .filter(({ via }) => via === null)
+          .map((exposure) => ({ ...exposure, through, at })),
+      ),
+    );
     const once = new Map<string, Exposure>();
     for (const exposure of [...own(id), ...touched]) {
       const key = `${exposure.source} ${exposure.cut.join("+")}`;
@@ -63,6 +73,8 @@ export function wireExposures(
     return [...once.values()];
   };
 }
+
+const elementIds = ({ elementOfConductor }: CompiledJob) => elementOfConductor.keys();
 
 const partOf = (source: string): string => source.split(".")[0]!;
 

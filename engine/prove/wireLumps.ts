@@ -30,6 +30,8 @@ const SECONDS_PER_HOUR = 3600;
 /** Distance of the knots of a loss table, K, and how far it goes over the highest limit. */
 const LOSS_STEP_K = 4;
 const OVER_LIMIT_K = 20;
+/** A wire that carries nothing settles at the air's temperature: the table reaches a little below. */
+const BELOW_AIR_K = 5;
 /** The bundle model is not asked above this, °C. */
 const CEILING_C = 400;
 
@@ -103,7 +105,7 @@ function bundleLumps(
       const round = { ...roundWire(wire), areaMm2: wire.areaMm2, insulationShareRatio: 0 };
       const metalJPerMK = heatCapacityJPerMK(round, materials);
       const loss = lossTable(path, {
-        fromC: Math.min(startC ?? ambientC, ambientC),
+        fromC: ambientC - BELOW_AIR_K,
         toC: limits.shortC + OVER_LIMIT_K,
         stepK: LOSS_STEP_K,
       });

@@ -56,13 +56,21 @@ export const READING: FuseReading = "interpolated";
  * F to the most the source can give the heat by the longest opening time stays within the limit of that duration. No state has
  * to be named. Several fuses side by side count as one of their sum, read by the slowest of their bands.
  *
+ * A return that is touched carries its own load's current L beside the fault's, through other fuses. For every fault current I ≥ F
+ * the heat (I + L)² · R is at most I² · R · (1 + L/F)², so the question is asked with that much more resistance.
+ *
+ * @param ownA      L, A; 0 where all the current comes through F.
  * @param carriesA  what the conductor may carry there by the published ratings, A: asked only when it matters.
  */
 export function survivalOf(
   conductor: Conductor,
   exposure: Exposure,
   placed: PlacedLump,
-  from: { readonly fuses: ReadonlyMap<string, PartOf<"fuse">>; readonly carriesA: () => number },
+  from: {
+    readonly fuses: ReadonlyMap<string, PartOf<"fuse">>;
+    readonly ownA: number;
+    readonly carriesA: () => number;
+  },
 ): SurvivalAnswer {
   const base = { exposure, placed };
   const none = { worst: null, short: null, long: null, forever: null };
@@ -77,11 +85,13 @@ export function survivalOf(
     return { ...base, ...peaks, ...ruled(conductor, placed, peaks, largestA, from.carriesA) };
   }
   const bands = bandsOf(exposure.cut, from.fuses);
+  const moreRatio = (1 + from.ownA / sumA) ** 2;
+  const lump = { ...placed.lump, ohmPerM20: placed.lump.ohmPerM20 * moreRatio };
   const upTo = (largestFaultA: number): Peaks =>
     worstOfAll(
       bands.map((points) =>
         survives({
-          lump: placed.lump,
+          lump,
           metalJPerMK: placed.metalJPerMK,
           startC: placed.startC!,
           fuse: { points, reading: READING },

@@ -6,6 +6,7 @@ import { operateArguments } from "./operateArguments.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import type { ProofSolver } from "./proofSolver.ts";
 import type { WorstShort } from "./proveResult.ts";
+import { FRAME } from "./touchedUpstream.ts";
 import { bandsOf, READING, type SurvivalAnswer } from "./wireSurvival.ts";
 
 /** Secant steps towards a wanted current, and how near is near enough. */
@@ -167,9 +168,15 @@ function faultsOf(
     const state = fedAt(a) ?? fedAt(b);
     return state === null ? [] : [{ state, a, b }];
   }
+  if (through !== null && exposure.at === FRAME) {
+    return ends(through).flatMap((a) => {
+      const state = fedAt(a);
+      return state === null ? [] : [{ state, a, b: EARTH }];
+    });
+  }
   if (through !== null) {
     return ends(through).flatMap((a) =>
-      ends(wire).flatMap((b) => {
+      ends(exposure.at ?? wire).flatMap((b) => {
         const state = fedAt(a);
         if (a === b || state === null) return [];
         const both = together(plan, tallies, state, wire);
