@@ -3,11 +3,14 @@ export * from "./job/index.ts";
 export type * from "./judge/checkResult.ts";
 export {
   type CheckedJob,
+  type Conversion,
   checkedJob,
   checkJob,
+  conversionOf,
   type Design,
   type Plan,
   planJob,
+  supplyOfJob,
 } from "./judge/index.ts";
 export type * from "./messages/index.ts";
 export {
@@ -34,5 +37,13 @@ export {
 } from "./prove/index.ts";
 export { type BundleAnswer, bundleAnswer } from "./route/index.ts";
 export { type WireAnswer, type WireQuestion, wireAnswer } from "./size/index.ts";
+export {
+  type Balance,
+  type ConvertTo,
+  type LoadChange,
+  readTrace,
+  type SupplyAnswer,
+  type SupplyRequest,
+} from "./supply/index.ts";
 export { printNumber, printQuantity } from "./units/index.ts";
 export { ENGINE_VERSION } from "./version.ts";

@@ -1,10 +1,12 @@
 import { Command, CommanderError } from "commander";
 import { checkCommand } from "./commands/checkCommand.ts";
 import { commonFields, printJson } from "./commands/command.ts";
+import { convertCommand } from "./commands/convertCommand.ts";
 import { demoCommand } from "./commands/demoCommand.ts";
 import { operateCommand, spiceCommand } from "./commands/operateCommand.ts";
 import { packCommand } from "./commands/packCommand.ts";
 import { proveCommand } from "./commands/proveCommand.ts";
+import { supplyCommand } from "./commands/supplyCommand.ts";
 import { bundleCommand, wireCommand } from "./commands/wireCommand.ts";
 import { argumentRefusal } from "./refuse.ts";
 import type { ExitCode, World } from "./world.ts";
@@ -67,8 +69,37 @@ function makeProgram(world: World, finish: (code: ExitCode | Promise<ExitCode>) 
     .description("the same state as text for a general circuit simulator")
     .option("--relays <settled|live>", "relays as contacts, or as coils and switches")
     .action((path, options) => finish(spiceCommand(world, path, options)));
+  addSupplyCommands(program, world, finish);
   addWireCommands(program, world, finish);
   return program;
+}
+
+function addSupplyCommands(
+  program: Command,
+  world: World,
+  finish: (code: ExitCode | Promise<ExitCode>) => void,
+): void {
+  program
+    .command("supply <JOB>")
+    .description("charging balance by speed, rides, starting, standing drain")
+    .option("--volts <V>", "battery volts the balance is struck at")
+    .option("--ambient <C>", "air temperature")
+    .option("--add <W...>", "think of loads added at the battery: 36")
+    .option("--led <lamps...>", "think of lamps swapped for light-emitting ones: REAR=3")
+    .option("--trace <file>", "a ride of your own: CSV of timeS,speedRpm,lights")
+    .option("--start <percent>", "charge at the start of a ride")
+    .option("--lamp-exponent <n>", "1 takes lamps as fixed resistances")
+    .option("--aged", "contacts and joints as they are after years")
+    .option("--json", "one JSON object")
+    .action((path, options) => finish(supplyCommand(world, path, options)));
+  program
+    .command("convert <JOB>")
+    .description("to 6 or 12 V, or to the other earth: every part, fuse and wire, and the new job")
+    .option("--to <V>", "6 or 12")
+    .option("--earth <pole>", "negative or positive")
+    .option("--out <file>", "write the new job to a file")
+    .option("--json", "one JSON object")
+    .action((path, options) => finish(convertCommand(world, path, options)));
 }
 
 function addWireCommands(

@@ -5,3 +5,11 @@ export type * from "./checkResult.ts";
 export type { Design, Judge, PlacedRating } from "./judge.ts";
 export { type Plan, planJob } from "./planJob.ts";
 export { operateCommand, stateArguments, stateInWords } from "./stateArguments.ts";
+export {
+  type Conversion,
+  type ConvertedBalance,
+  type ConvertedFuse,
+  type ConvertedWire,
+  conversionOf,
+} from "./supply/conversionOf.ts";
+export { supplyOfJob } from "./supply/supplyOfJob.ts";
