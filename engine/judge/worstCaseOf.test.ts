@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { type Job, presentParts, readJob } from "../job/index.ts";
+import { circuits } from "../operate/circuits.fixture.ts";
 import { type CompiledJob, compileJob, conditionsOf } from "../operate/index.ts";
 import { conductorsOf, routeJob } from "../route/index.ts";
 import { worstCaseOf } from "./worstCaseOf.ts";
@@ -65,6 +66,24 @@ describe("the search by single switches against every state there is", () => {
     const { conductors: found } = worstCaseOf(job, conductors, compiled);
     for (const [wire, currentA] of all) {
       expect(found.get(wire)!.currentA, wire).toBeGreaterThan(currentA - allowedA(currentA));
+    }
+  });
+
+  test("circuits that only the battery joins, 64 states: found though each is searched by itself", () => {
+    const job = circuits([21, 5, 10]);
+    const conductors = conductorsOf(job, routeJob(job));
+    const compiled = compileJob(job, conductors, { conditions: conditionsOf(job, {}) });
+    const all = bruteForce(job, compiled);
+    const { conductors: found, loads, complete } = worstCaseOf(job, conductors, compiled);
+    expect(complete).toBe(true);
+    for (const [wire, currentA] of all) {
+      expect(Math.abs(found.get(wire)!.currentA - currentA), wire).toBeLessThan(allowedA(currentA));
+    }
+    // A drop is worst with everything on, because all come home through one lead.
+    for (const { load, drop, dropState } of loads.values()) {
+      expect(Object.values(dropState!.positions!), load.ref).toEqual(Array(6).fill("ON"));
+      const names = drop!.back.map((k) => compiled.jobNetwork.elements[k]!.of);
+      expect(names, load.ref).toContain("E");
     }
   });
 });

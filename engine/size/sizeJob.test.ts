@@ -181,6 +181,27 @@ describe("reference machines with all sizes taken away", () => {
     }
   });
 
+  /**
+   * Common practice on big twins: 16 mm². The stated limit of the starter loop (0.5 V, 0.3 V of it in wire) asks for less over
+   * some 1.1 m at the current of a turning starter. What is customary is what the same rule gives under a limit of 0.3 V.
+   */
+  test("machine e: starter cables are thinner than customary, because custom keeps a stricter limit", () => {
+    const starterMm2 = (job: Job): readonly number[] => {
+      const { loads, conductors } = sized(job);
+      const way = loads.find(({ duty }) => duty === "cranking")!;
+      expect(way.feedV! + way.backV!).toBeLessThanOrEqual(way.limit.wireShareV + 1e-9);
+      return [...way.feed, ...way.back].map((id) => conductors.get(id)!.areaMm2);
+    };
+    const job = unsized("e");
+    const stated = starterMm2(job);
+    expect(Math.min(...stated)).toBeGreaterThan(8);
+    expect(Math.max(...stated)).toBeLessThan(10.5);
+    const dropLimits = [{ dropClass: "starter" as const, limitV: 0.3 }];
+    const strict = starterMm2({ ...job, decisions: { ...job.decisions, dropLimits } });
+    // 126 strands of 0.40 mm are 15.8 mm², sold as 16.
+    for (const areaMm2 of strict) expect(areaMm2).toBeCloseTo(15.8, 1);
+  });
+
   test("the same job gives the same sizes", () => {
     const { job, result } = machine("d");
     expect([...sized(job).sizes]).toEqual([...result.sizes]);
