@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { ROOT } from "./sourceFiles.ts";
 
 /** The main job until there is a bench to open: the largest demo, checked and packed. */
-const DEMO = "LARGEST";
+const DEMO = "brenzach-twin";
 const FOLDER = "papers-out";
 
 const command = join(ROOT, "node_modules/.bin/copperwright");
