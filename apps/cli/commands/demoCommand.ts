@@ -23,8 +23,10 @@ export function demoCommand(
   const demos = demoList(world);
   if (name === undefined) {
     const width = Math.max(...demos.map((demo) => demo.name.length));
-    for (const demo of demos)
-      world.out(`${demo.name.padEnd(width)}  ${demo.title}\n`.slice(0, 100));
+    for (const { name: each, title } of demos) {
+      const line = `${each.padEnd(width)}  ${title}`;
+      world.out(`${line.length > 100 ? `${line.slice(0, 99)}…` : line}\n`);
+    }
     return 0;
   }
   if (!demos.some((demo) => demo.name === name)) {
