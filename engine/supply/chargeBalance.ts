@@ -57,26 +57,26 @@ export function chargeBalance(
   const fastestRpm = Math.max(0, ...known.map((source) => source.fastestRpm ?? 0));
   const why = known.length > 0 ? null : (state.sources[0]?.why ?? "nothing charges the battery");
   const speeds = why === null ? ROW_RATIOS.map((ratio) => Math.round(ratio * fastestRpm)) : [];
-  const balance = (share: number): number | null =>
+  const balance = (shareRatio: number): number | null =>
     why === null
       ? balanceSpeedRpm(known, {
           v: atV,
           demandA,
           mostRpm: MOST_RATIO * fastestRpm,
-          shareRatio: share,
+          shareRatio,
         })
       : null;
-  const band = Math.max(0, ...known.map(({ bandRatio }) => bandRatio));
+  const bandRatio = Math.max(0, ...known.map((one) => one.bandRatio));
   return {
     state: state.id,
     name: state.name,
     atV,
     demandA,
     demandW: demandA * atV,
-    rows: speeds.map((speedRpm) => balanceRow(model, state, { speedRpm, atV, demandA, band })),
+    rows: speeds.map((speedRpm) => balanceRow(model, state, { speedRpm, atV, demandA, bandRatio })),
     balanceRpm: balance(1),
-    balanceLowRpm: balance(1 + band),
-    balanceHighRpm: balance(1 - band),
+    balanceLowRpm: balance(1 + bandRatio),
+    balanceHighRpm: balance(1 - bandRatio),
     why,
   };
 }
@@ -88,7 +88,7 @@ function balanceRow(
     readonly speedRpm: number;
     readonly atV: number;
     readonly demandA: number;
-    readonly band: number;
+    readonly bandRatio: number;
   },
 ): BalanceRow {
   const sumA = sumOf(state.sources, at.speedRpm, at.atV);
@@ -97,8 +97,8 @@ function balanceRow(
   return {
     speedRpm: at.speedRpm,
     availableA: sumA,
-    availableLowA: sumA * (1 - at.band),
-    availableHighA: sumA * (1 + at.band),
+    availableLowA: sumA * (1 - at.bandRatio),
+    availableHighA: sumA * (1 + at.bandRatio),
     surplusA: sumA - at.demandA,
     settledV,
     batteryA: givesA - demandAt(state.demand, settledV),

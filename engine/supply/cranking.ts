@@ -2,8 +2,8 @@ import { batteryOf } from "../job/index.ts";
 import { type Law, settleFrom } from "../network/index.ts";
 import { type CompiledJob, compileJob, conditionsOf } from "../operate/index.ts";
 import { figure } from "../tables/index.ts";
-import { type FallStep, fallOf } from "./crankingFall.ts";
 import { type CrankingState, crankingState, type NoCranking } from "./crankingState.ts";
+import { type FallStep, fallOf } from "./fallOf.ts";
 import { type FieldKind, loadedA, type MotorLine, motorLine, speedRatio } from "./motorLine.ts";
 import { type CableSide, starterCables } from "./starterCables.ts";
 import type { SupplyModel } from "./supplyModel.ts";
@@ -133,11 +133,7 @@ function crankAt(model: SupplyModel, found: CrankingState, asked: Asked): Cranki
 
 const TABLE_V = 12;
 
-function solveWith(
-  compiled: CompiledJob,
-  { place, state, motor }: CrankingState,
-  motorOhm: number,
-) {
+function solveWith(compiled: CompiledJob, { place, state }: CrankingState, motorOhm: number) {
   const set = compiled.networkState(state);
   const law: Law = { kind: "ohm", ohm: motorOhm };
   const overrides = [...set.overrides, { branchIndex: place, law }];
@@ -159,7 +155,7 @@ function solveWith(
     motorV: Math.abs(v),
     postsV: Math.abs(at(posts.livePost) - at(posts.earthedPost)),
     coilV: coils.length === 0 ? null : Math.min(...coils.map((one) => Math.abs(one.v))),
-    fall: fallOf(compiled, answer, { motor: motor.id, place }),
+    fall: fallOf(compiled, answer, place),
   };
 }
 

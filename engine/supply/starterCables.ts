@@ -1,6 +1,6 @@
 import type { Conductors } from "../route/index.ts";
 import { figure } from "../tables/index.ts";
-import type { FallStep } from "./crankingFall.ts";
+import type { FallStep } from "./fallOf.ts";
 import { supplyRule } from "./supplyRule.ts";
 
 /** One side of the starter's way: drop against its limit, copper against its heat. */

@@ -8,6 +8,7 @@ import { type Cranking, cranking } from "./cranking.ts";
 import type { NoCranking } from "./crankingState.ts";
 import { type DemandSum, demandSum } from "./demandList.ts";
 import { type Excitation, excitation } from "./excitation.ts";
+import { type LampFall, lampFall } from "./lampFall.ts";
 import { type LampReality, lampReality } from "./lampReality.ts";
 import { type CoilBalance, lightingCoils } from "./lightingCoils.ts";
 import { RIDES, type RideName, type RideStep, rideSteps, stateFor } from "./rideSteps.ts";
@@ -56,6 +57,7 @@ export interface SupplyAnswer {
   readonly withoutBattery: WithoutBattery;
   readonly lightingCoils: readonly CoilBalance[];
   readonly lamps: readonly LampReality[];
+  readonly lampFall: LampFall | null;
   /** Every table figure the answer rests on, those only remembered first. */
   readonly figures: readonly SupplyFigureRow[];
 }
@@ -108,6 +110,7 @@ export function supplyAnswer(
     withoutBattery: withoutBattery(job),
     lightingCoils: lightingCoils(model),
     lamps: model.states.flatMap((state) => lampReality(model, state)),
+    lampFall: lampFall(model),
     figures: supplyFigures(model),
   };
 }
