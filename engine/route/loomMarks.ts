@@ -118,12 +118,12 @@ function nearestAt(
   distance: (a: Place, b: Place) => number | null,
 ): (joint: { readonly id: string; readonly place: Place }) => JointMark["nearest"] {
   const byPlace = new Map<string, { readonly place: Place; readonly first: Placed[] }>();
-  for (const [order, { kind, id, place }] of marks.entries()) {
+  for (const [orderIndex, { kind, id, place }] of marks.entries()) {
     if (place === null) continue;
     const known = byPlace.get(placeKey(place)) ?? { place, first: [] };
     byPlace.set(placeKey(place), known);
     // One of the two is another than the joint asked about.
-    if (known.first.length < 2) known.first.push({ kind, id, order });
+    if (known.first.length < 2) known.first.push({ kind, id, orderIndex });
   }
   const kept = new Map<string, readonly Near[]>();
   const nearTo = (place: Place): readonly Near[] =>
@@ -143,14 +143,15 @@ function nearestAt(
 }
 
 interface Placed extends Pick<Mark, "kind" | "id"> {
-  readonly order: number;
+  readonly orderIndex: number;
 }
 
 interface Near extends Placed {
   readonly distanceMm: number;
 }
 
-const nearer = (a: Near, b: Near): number => a.distanceMm - b.distanceMm || a.order - b.order;
+const nearer = (a: Near, b: Near): number =>
+  a.distanceMm - b.distanceMm || a.orderIndex - b.orderIndex;
 
 const placeKey = (place: Place): string =>
   place.kind === "station" ? place.station : `${place.run} ${place.offsetMm}`;

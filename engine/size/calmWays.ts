@@ -30,11 +30,11 @@ export function waysOf(
     keys.turnTo(solution.elementA);
     for (const { place, leastA, calmest } of tracked) {
       if (Math.abs(solution.elementA[place]!) < leastA) continue;
-      const key = keys.keyOf(place);
-      if (key === null) continue;
-      const before = calmest.get(key);
+      const wayIndex = keys.indexOf(place);
+      if (wayIndex === null) continue;
+      const before = calmest.get(wayIndex);
       if (before !== undefined && solution.drawnA >= before.solution.drawnA) continue;
-      calmest.set(key, { state, solution, key });
+      calmest.set(wayIndex, { state, solution, wayIndex });
     }
   }
   return tracked.flatMap((load) =>
@@ -53,7 +53,7 @@ export function waysOf(
 interface Calm {
   readonly state: DesignState;
   readonly solution: DesignSolution;
-  readonly key: number;
+  readonly wayIndex: number;
 }
 
 /** A load with the calmest state of each of its ways found so far. */
@@ -101,7 +101,7 @@ function calmed(
     if (solution === null || solution.drawnA >= calm.solution.drawnA) continue;
     if (Math.abs(solution.elementA[place]!) < leastA) continue;
     keys.turnTo(solution.elementA);
-    if (keys.keyOf(place) === calm.key) calm = { ...calm, state, solution };
+    if (keys.indexOf(place) === calm.wayIndex) calm = { ...calm, state, solution };
   }
   return calm;
 }

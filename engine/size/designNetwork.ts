@@ -90,14 +90,24 @@ export function designNetwork(
     loadAt: placesOf(elements, ({ of }) => (loads.has(of) ? of : null)),
     conductorAt: placesOf(elements, ({ kind, of }) => (kind === "wire" ? of : null)),
     batteryAt: new Set(batteryAt.keys()),
-    solve: solvedOnce(job, solve),
+    solve: solvedOnce(job, solve, flashing(elements)),
   };
 }
+
+/** Whether the flash makes a difference: the flasher's contact carries something, A. */
+function flashing(elements: readonly JobElement[]): (solution: DesignSolution) => boolean {
+  const contacts = elements.flatMap(({ role }, k) => (role.role === "flasher" ? [k] : []));
+  return ({ elementA }) => contacts.some((k) => Math.abs(elementA[k]!) > LEAK_A);
+}
+
+/** More than any open contact lets through, A. */
+const LEAK_A = 1e-6;
 
 /** Keeps answers by what the network sees of a state: where every switch stands, and the flash. */
 function solvedOnce(
   job: Job,
   solve: (state: DesignState) => DesignSolution | null,
+  flashes: (solution: DesignSolution) => boolean,
 ): (state: DesignState) => DesignSolution | null {
   const switches = presentParts(job).flatMap(({ kind, id }) => (kind === "switch" ? [id] : []));
   const rest = {
@@ -112,6 +122,8 @@ function solvedOnce(
     const key = `${state.flash} ${stands.join(" ")}`;
     const before = known.get(key);
     if (before !== undefined) return before;
+    const lit = state.flash === "off" ? known.get(`on ${stands.join(" ")}`) : undefined;
+    if (lit && !flashes(lit)) return lit;
     const solution = solve(state);
     known.set(key, solution);
     return solution;

@@ -28,9 +28,10 @@ export function designStates(
   weigh: (state: DesignState) => number | null,
 ): readonly DesignState[] {
   const switches = presentParts(job).filter((part) => part.kind === "switch");
+  const ids = switches.map(({ id }) => id);
   const seen = new Map<string, { state: DesignState; weight: number }>();
   const visit = (state: DesignState): number => {
-    const key = keyOf(state);
+    const key = keyOf(ids, state);
     const known = seen.get(key);
     if (known !== undefined) return known.weight;
     const weight = isExcluded(job.exclusions, state) ? null : weigh(state);
@@ -84,13 +85,8 @@ function startStates(job: Job): readonly DesignState[] {
   return [at({}), at({}, "stopped"), ...named, ...intents];
 }
 
-const keyOf = ({ positions, engine }: DesignState): string =>
-  [
-    engine.mode,
-    ...Object.keys(positions)
-      .sort()
-      .map((part) => `${part}=${positions[part]}`),
-  ].join(" ");
+const keyOf = (switches: readonly string[], { positions, engine, flash }: DesignState): string =>
+  `${engine.mode} ${flash} ${switches.map((id) => positions[id]).join(" ")}`;
 
 function isExcluded(exclusions: readonly Exclusion[], state: DesignState): boolean {
   return exclusions.some(

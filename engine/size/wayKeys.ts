@@ -6,7 +6,7 @@ export interface WayKeys {
   /** Turns to another solved state, A by element. */
   readonly turnTo: (elementA: Float64Array) => void;
   /** The conductors of a load's way in the state turned to, as one number; null where `loadWay` finds none. */
-  readonly keyOf: (load: number) => number | null;
+  readonly indexOf: (load: number) => number | null;
 }
 
 const NOT_YET = -2;
@@ -25,8 +25,8 @@ const MOST_WAYS = 2 ** 26;
 export function wayKeys(network: DesignNetwork, touching: Touching): WayKeys {
   const { elements, batteryAt, loadAt, conductorAt } = network;
   const numberOf = new Map<number, number>();
-  const numbered = (first: number, rest: number): number => {
-    const pair = rest * elements.length + first;
+  const numbered = (firstIndex: number, restIndex: number): number => {
+    const pair = restIndex * elements.length + firstIndex;
     const known = numberOf.get(pair) ?? numberOf.size + 1;
     if (known >= MOST_WAYS) throw new Error("too many ways to tell apart");
     numberOf.set(pair, known);
@@ -70,7 +70,7 @@ export function wayKeys(network: DesignNetwork, touching: Touching): WayKeys {
       into.fill(NOT_YET);
       outOf.fill(NOT_YET);
     },
-    keyOf: (load) => {
+    indexOf: (load) => {
       const [a, b] = elements[load]!.nodes;
       const isForward = elementA[load]! > 0;
       const feed = follow(isForward ? a : b, -1);
