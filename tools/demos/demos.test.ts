@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { type Job, readJob, writeJob } from "../../engine/job/index.ts";
+import { checkJob } from "../../engine/judge/index.ts";
 import {
   type OperateRequest,
   type OperateSolution,
@@ -127,4 +128,23 @@ test("positive earth: with the lights on every live pin of the single is below t
   expect(ofPin("BAT.+")).toBe(0);
   expect(ofPin("HEAD.MAIN")).toBeLessThan(-5);
   expect(batteries[0]!.currentA).toBeGreaterThan(0);
+});
+
+describe("a demo is an example: nothing in it has to be put right", () => {
+  test.each([
+    "accessory-five-wires",
+    "aldreth-single",
+    "minazuru-four",
+    "orivesta-enduro",
+    "brenzach-twin",
+  ])("%s", (name) => {
+    const job = demo(name);
+    const { verdict, findings } = checkJob(job);
+    const grave = findings.filter(({ severity }) => severity !== "advise");
+    expect(grave.map(({ message }) => message)).toEqual([]);
+    expect(verdict).toBe("fit");
+    // What somebody answered for must still be what is found.
+    const answered = findings.filter(({ accepted }) => accepted !== null);
+    expect(answered.length).toBe((job.decisions.accepted ?? []).length);
+  });
 });
