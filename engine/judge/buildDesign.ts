@@ -1,5 +1,6 @@
 import { type Job, pinsOf, presentWires, type Wire } from "../job/index.ts";
 import { compileJob, conditionsOf } from "../operate/index.ts";
+import { endFittings } from "../size/index.ts";
 import { declaredResults } from "./declaredResults.ts";
 import { fuseFacts } from "./fuseFacts.ts";
 import type { Design } from "./judge.ts";
@@ -30,6 +31,7 @@ export function buildDesign({ job, routed, conductors, sizing, protection }: Pla
     ratings: placedRatings(job, routed, conductors, worst),
     loads: loadRowsOf(job, worst, wiresAt, isMeasured),
     pins: pinsOf(job),
+    fittings: endFittings(job, conductors),
     wiresAt,
   };
   return { ...design, fuses: fuseFacts(design) };

@@ -3,7 +3,7 @@ import type { Finding } from "../messages/index.ts";
 import type { CompiledJob } from "../operate/index.ts";
 import type { Protection } from "../protect/index.ts";
 import type { Conductors, Routed } from "../route/index.ts";
-import type { Rating, SizedJob, WirePlace } from "../size/index.ts";
+import type { EndFitting, Rating, SizedJob, WirePlace } from "../size/index.ts";
 import type { CheckLoadRow } from "./checkResult.ts";
 import type { DeclaredResult } from "./declaredResults.ts";
 import type { FuseFacts } from "./fuseFacts.ts";
@@ -31,6 +31,8 @@ export interface Design {
   /** Volt drop of every load in its worst state, by id. */
   readonly loads: readonly CheckLoadRow[];
   readonly pins: ReadonlyMap<string, PinPlace>;
+  /** Both ends of every wire of the loom, by wire id. */
+  readonly fittings: readonly EndFitting[];
   /** Wires of the loom that end at each pin; a pin nothing ends at is absent. */
   readonly wiresAt: ReadonlyMap<string, readonly Wire[]>;
 }

@@ -40,11 +40,16 @@ export function endFittings(job: Job, conductors: Conductors): readonly EndFitti
   const present = job.wires.filter((wire) => conductors.has(wire.id));
   const wiresAt = new Map<string, string[]>();
   for (const wire of present) {
-    for (const pin of [wire.from, wire.to])
-      wiresAt.set(pin, [...(wiresAt.get(pin) ?? []), wire.id].sort());
+    for (const pin of [wire.from, wire.to]) {
+      const wires = wiresAt.get(pin) ?? [];
+      wires.push(wire.id);
+      wiresAt.set(pin, wires);
+    }
   }
+  for (const wires of wiresAt.values()) wires.sort();
   const bullet = usualBullet(job);
   const { stripMm } = allowancesOf(job);
+  const pullOf = keptByArea(crimpPullOf);
   const ends = [...present]
     .sort((a, b) => (a.id < b.id ? -1 : 1))
     .flatMap((wire) => (["from", "to"] as const).map((end) => ({ wire, end })));
@@ -60,8 +65,20 @@ export function endFittings(job: Job, conductors: Conductors): readonly EndFitti
       areaMm2: [wire.id, ...sharedWith].reduce((sum, id) => sum + nominalMm2(id, conductors), 0),
       odMm: conductors.get(wire.id)?.odMm ?? null,
     };
-    return fitted(question, chosenFor(question, bullet), stripMm, conductors);
+    return fitted(question, chosenFor(question, bullet), { stripMm, conductors, pullOf });
   });
+}
+
+/** A question of one area, its answers kept: a loom has few sizes and many ends. */
+function keptByArea<T>(ask: (areaMm2: number) => T): (areaMm2: number) => T {
+  const known = new Map<number, T>();
+  return (areaMm2) => {
+    const before = known.get(areaMm2);
+    if (before !== undefined) return before;
+    const answer = ask(areaMm2);
+    known.set(areaMm2, answer);
+    return answer;
+  };
 }
 
 /** Wires on one pin go into one barrel, except where each brings its own ring or way. */
@@ -165,13 +182,17 @@ function usualBullet(job: Job): string {
 function fitted(
   { wire, end, place, sharedWith, areaMm2 }: EndQuestion,
   { fit, basis }: Chosen,
-  stripMm: number,
-  conductors: Conductors,
+  from: {
+    readonly stripMm: number;
+    readonly conductors: Conductors;
+    readonly pullOf: typeof crimpPullOf;
+  },
 ): EndFitting {
+  const { stripMm, conductors, pullOf } = from;
   const stated = wire[`${end}End`];
   const joining = stated?.joining ?? (fit.kind === "soldered" ? "soldered" : "crimped");
   const smallestMm2 = Math.min(...[wire.id, ...sharedWith].map((id) => nominalMm2(id, conductors)));
-  const pull = joining === "crimped" ? crimpPullOf(smallestMm2) : null;
+  const pull = joining === "crimped" ? pullOf(smallestMm2) : null;
   return {
     wire: wire.id,
     end,

@@ -100,24 +100,21 @@ function selectivity(facts: readonly FuseFacts[]): readonly Finding[] {
 /** Ignition, headlamp and tail on the very same fuses: any short puts the lights out and stops the engine at once. */
 function engineWithLights({ job }: Design, facts: readonly FuseFacts[]): readonly Finding[] {
   const classOf = new Map(job.circuits.map(({ id, dropClass }) => [id, dropClass]));
-  const fusesOf = (load: string): string =>
-    facts
-      .filter(({ dies }) => dies.includes(load))
-      .map(({ fuse }) => fuse.id)
-      .join("+");
-  const ofClass = (wanted: string): ReadonlySet<string> =>
-    new Set(
-      loadsOf(job)
-        .filter(({ part }) =>
-          job.wires.some(
-            ({ from, to, circuit }) =>
-              classOf.get(circuit) === wanted &&
-              [from, to].some((pin) => pin.startsWith(`${part.id}.`)),
-          ),
-        )
-        .map(({ ref }) => fusesOf(ref))
-        .filter((fuses) => fuses !== ""),
+  const fusesOfLoad = new Map<string, string[]>();
+  for (const { fuse, dies } of facts) {
+    for (const load of dies) fusesOfLoad.set(load, [...(fusesOfLoad.get(load) ?? []), fuse.id]);
+  }
+  const fusesOf = (load: string): string => (fusesOfLoad.get(load) ?? []).join("+");
+  const loads = loadsOf(job);
+  const ofClass = (wanted: string): ReadonlySet<string> => {
+    const owners = new Set(
+      job.wires
+        .filter(({ circuit }) => classOf.get(circuit) === wanted)
+        .flatMap(({ from, to }) => [from, to].map((pin) => pin.slice(0, pin.indexOf(".")))),
     );
+    const fuses = loads.filter(({ part }) => owners.has(part.id)).map(({ ref }) => fusesOf(ref));
+    return new Set(fuses.filter((one) => one !== ""));
+  };
   const [ignition, head, tail] = ["ignition", "headlamp", "tail-signal"].map(ofClass);
   const shared = [...ignition!].find((fuses) => head!.has(fuses) && tail!.has(fuses));
   if (shared === undefined) return [];

@@ -1,4 +1,4 @@
-import { type EndFitting, endFittings } from "../../size/index.ts";
+import type { EndFitting } from "../../size/index.ts";
 import { bulletRanges, figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
@@ -12,7 +12,7 @@ const STACKED: ReadonlySet<EndFitting["kind"]> = new Set(["ring", "splice", "sol
  */
 export const barrelShared: Judge = (design) => {
   const seen = new Set<string>();
-  const shared = endFittings(design.job, design.conductors).filter(
+  const shared = design.fittings.filter(
     ({ sharedWith, kind, pin }) =>
       sharedWith.length > 0 && !STACKED.has(kind) && !seen.has(pin) && seen.add(pin),
   );
@@ -87,9 +87,7 @@ function ringPlaces({ job, wiresAt, pins }: Design): ReadonlyMap<string, readonl
 
 /** Bullets that nobody measured: they are sold under names that do not agree. */
 export const bulletUnmeasured: Judge = (design) => {
-  const bullets = endFittings(design.job, design.conductors).filter(
-    ({ kind }) => kind === "bullet",
-  );
+  const bullets = design.fittings.filter(({ kind }) => kind === "bullet");
   const stated = new Set([
     ...bullets.flatMap(({ chosenBy, terminal }) => (chosenBy === "person" ? [terminal] : [])),
     ...design.job.parts.flatMap(({ pins }) =>

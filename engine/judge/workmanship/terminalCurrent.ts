@@ -1,5 +1,5 @@
 import type { Finding } from "../../messages/index.ts";
-import { type EndFitting, endFittings } from "../../size/index.ts";
+import type { EndFitting } from "../../size/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
 import { operateCommand, stateOf } from "../stateArguments.ts";
@@ -20,7 +20,7 @@ interface Heated {
  * own figure replaces the table; above the figure for 45 minutes in the hour, mend.
  */
 export const terminalCurrent: Judge = (design) => {
-  const hot = endFittings(design.job, design.conductors)
+  const hot = design.fittings
     .filter(({ pin }) => !isOverClass(design, pin))
     .flatMap((fitting): readonly Heated[] => {
       const currentA = design.worst.conductors.get(fitting.wire)?.currentA ?? 0;

@@ -1,6 +1,6 @@
 import type { PinPlace } from "../../job/index.ts";
 import type { Finding, Severity } from "../../messages/index.ts";
-import { type EndFitting, endFittings, type FittingProblem } from "../../size/index.ts";
+import type { EndFitting, FittingProblem } from "../../size/index.ts";
 import {
   bulletRanges,
   type Figure,
@@ -19,7 +19,7 @@ import { sleevedBlades } from "./preInsulatedEnds.ts";
  */
 export const terminalRange: Judge = (design) => {
   const groups = new Map<string, EndFitting[]>();
-  for (const fitting of endFittings(design.job, design.conductors)) {
+  for (const fitting of design.fittings) {
     const { problem, terminal } = fitting;
     if (problem === null) continue;
     const isOfJob = problem === "stud-not-stated" || problem === "between-ranges";
@@ -81,7 +81,7 @@ function rangeLimit(fitting: EndFitting, problem: FittingProblem): Figure | null
 
 /** Terminals a person chose that do not go on what is there: a blade on a stud, a ring too small for it, another bullet, another block. */
 export const terminalMate: Judge = (design) =>
-  endFittings(design.job, design.conductors)
+  design.fittings
     .filter(({ chosenBy, terminal }) => chosenBy === "person" && terminal !== null)
     .flatMap((fitting) => {
       const place = design.pins.get(fitting.pin);
