@@ -9,9 +9,13 @@ import { cutListRows, cutListSheets } from "./cutListSheets.ts";
 import { findingSheets } from "./findingSheets.ts";
 import { fuseRows, fuseSheets } from "./fuseSheets.ts";
 import { jointRows, jointSheets } from "./jointSheets.ts";
+import { relayLidSheets } from "./label/relayLidLabel.ts";
+import { wireLabelRows, wireLabelSheets } from "./label/wireLabels.ts";
 import type { PackPaper } from "./packPaper.ts";
 import type { PaperInput } from "./paperInput.ts";
+import { sectionRows, sectionSheets } from "./section/sectionSheets.ts";
 import { shoppingCsvRows, shoppingSheets } from "./shoppingSheets.ts";
+import { supplyPaper } from "./supply/supplyPaper.ts";
 import { terminalRows, terminalSheets } from "./terminalSheets.ts";
 import { testPaper } from "./test/testPaper.ts";
 import { wireListRows, wireListSheets } from "./wireListSheets.ts";
@@ -34,7 +38,16 @@ export function packPapers(
     listed("09-shopping-list", "Shopping list", shoppingSheets(input), shoppingCsvRows(input)),
     testPaper(input, "10-test-sheet"),
     listed("11-findings", "Findings and their working", findingSheets(input), null),
+    supplyPaper(input, "12-supply"),
     ...boardPapers(input, "14-board", bundleOf, print),
+    listed(
+      "15-bundle-sections",
+      "Bundle sections",
+      sectionSheets(input, bundleOf),
+      sectionRows(input, bundleOf),
+    ),
+    listed("16-labels", "Wire labels", wireLabelSheets(input), wireLabelRows(input)),
+    listed("17-relay-labels", "Relay labels", relayLidSheets(input), null),
   ].filter(({ sheets }) => sheets.length > 0);
   const contents = papers.map(({ name, title, sheets }) => ({
     file: `${name}.pdf`,

@@ -27,6 +27,9 @@ export interface Balance {
   readonly demandA: number;
   readonly demandW: number;
   readonly rows: readonly BalanceRow[];
+  /** What the sources could give, close enough together to be drawn. */
+  readonly curve: readonly Pick<BalanceRow, "speedRpm" | "availableA">[];
+  readonly bandRatio: number;
   /** Least speed at which the source gives what is drawn; null: none up to the fastest looked at, or output not known. */
   readonly balanceRpm: number | null;
   /** The same with the source at the strong and the weak end of its band. */
@@ -74,11 +77,26 @@ export function chargeBalance(
     demandA,
     demandW: demandA * atV,
     rows: speeds.map((speedRpm) => balanceRow(model, state, { speedRpm, atV, demandA, bandRatio })),
+    curve: why === null ? curveOf(known, fastestRpm, atV) : [],
+    bandRatio,
     balanceRpm: balance(1),
     balanceLowRpm: balance(1 + bandRatio),
     balanceHighRpm: balance(1 - bandRatio),
     why,
   };
+}
+
+const CURVE_POINTS_COUNT = 96;
+
+function curveOf(
+  sources: readonly ChargingSource[],
+  fastestRpm: number,
+  v: number,
+): Balance["curve"] {
+  return Array.from({ length: CURVE_POINTS_COUNT + 1 }, (_, k) => {
+    const speedRpm = (ROW_RATIOS.at(-1)! * fastestRpm * k) / CURVE_POINTS_COUNT;
+    return { speedRpm, availableA: sumOf(sources, speedRpm, v) };
+  });
 }
 
 function balanceRow(

@@ -61,7 +61,7 @@ function wiresOf({ wires }: Conversion): string {
   const changed = wires.filter(
     (row) => row.newFindings.length > 0 || row.makeId !== row.makeAfterId,
   );
-  const most = wires.reduce((sum, row) => Math.max(sum, row.afterA), 0);
+  const most = wires.reduce((sum, row) => Math.max(sum, row.afterA ?? 0), 0);
   const kept = `${wires.length - changed.length} wires stay; the most any carries is then ${amps(most)}.`;
   const rows = changed.map((row) => [
     row.wire,

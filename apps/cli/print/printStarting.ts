@@ -57,7 +57,7 @@ function standingOf({ standing }: SupplyAnswer): string {
     timeS === null ? "never" : `${printNumber(timeS / HOUR_S, 1)} h`;
   const rows = standing.map((row) => [
     row.name,
-    amps(row.currentA),
+    row.currentA < 0.1 ? `${printNumber(1000 * row.currentA, 1)} mA` : amps(row.currentA),
     hours(row.toHalfS),
     hours(row.toEmptyS),
     row.toNoStartS === null ? "" : spell(row.toNoStartS),

@@ -25,8 +25,8 @@ export interface ConvertedFuse {
 export interface ConvertedWire {
   readonly wire: string;
   readonly makeId: string;
-  readonly beforeA: number;
-  readonly afterA: number;
+  readonly beforeA: number | null;
+  readonly afterA: number | null;
   /** Make the converted job would take where nobody has chosen one; the same as before: it stays. */
   readonly makeAfterId: string;
   /** Codes of findings about it that were not there before. */
