@@ -10,6 +10,7 @@ import {
   tableBlocks,
 } from "../drawing/index.ts";
 import { printNumber } from "../units/index.ts";
+import { jobCodeBlock, jobCodeSideMm } from "./label/jobCode.ts";
 import type { PaperInput } from "./paperInput.ts";
 import { blockSheets } from "./sheets.ts";
 
@@ -54,12 +55,13 @@ function coverBlocks(
     ...factBlocks(input, widthMm),
     ...withheldBlocks(input, widthMm),
     ...headingBlock("In this folder", widthMm, 2),
+    jobCodeBlock(input, widthMm),
     ...keyValueBlocks(
       contents.map(({ file, title, sheetCount }) => [
         file,
         `${title}, ${sheetCount} ${sheetCount === 1 ? "sheet" : "sheets"}`,
       ]),
-      widthMm,
+      widthMm - jobCodeSideMm(input) - 4,
       54,
     ),
     ...headingBlock("Before you begin", widthMm, 2),
