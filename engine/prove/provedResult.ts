@@ -14,11 +14,13 @@ import type {
   ProvedFuse,
   ProveResult,
 } from "./proveResult.ts";
+import { startingFindings } from "./startingFindings.ts";
 import { strayRows } from "./strayRows.ts";
 import { toleranceOf } from "./toleranceOf.ts";
 import { truthFindings } from "./truthFindings.ts";
 import { truthRows } from "./truthRows.ts";
 import { wireFindings } from "./wireFindings.ts";
+import { withRemedies } from "./wireRemedies.ts";
 
 /** The parts put together: rows sorted by id, findings, verdict, and what was covered. */
 export function provedResult(
@@ -37,8 +39,11 @@ export function provedResult(
   const findings = [
     ...truthFindings(plan, first.states, first.tallies),
     ...stray.findings,
-    ...wireFindings(plan, judged),
+    ...(options.tryRemedies === false
+      ? wireFindings(plan, judged)
+      : withRemedies(plan, first.tallies, judged, wireFindings(plan, judged))),
     ...bundleFindings(plan, bundles),
+    ...startingFindings(plan, first.tallies),
     ...fuseFindings(plan, fuses),
     ...chargeFindings(plan, charge),
   ];

@@ -7,7 +7,7 @@ import type { ProvedWire } from "./proveResult.ts";
 import { weakestShort, weakSolver } from "./weakShorts.ts";
 import type { JudgedWire } from "./wireFindings.ts";
 import type { SurvivalAnswer } from "./wireSurvival.ts";
-import { worstShort } from "./worstShort.ts";
+import { isAlternating, worstShort } from "./worstShort.ts";
 
 export interface ProvedWires {
   readonly judged: readonly JudgedWire[];
@@ -52,6 +52,8 @@ function isHarmless(
   wire: string,
   { exposure, ruling, placed }: SurvivalAnswer,
 ): boolean {
+  // A touch of a lead before the first fuse is that lead's own matter: it is told there, and is either kept from chafing or a stop.
+  if (ruling === "unfused" && exposure.through !== null) return true;
   const load = solver.loads.find((one) => one.load.ref === exposure.via)?.load;
   if (ruling !== "unfused" || load === undefined) return false;
   const element = solver.compiled.elementOfConductor.get(wire)!;
@@ -107,13 +109,15 @@ function rowOf(
 }
 
 function whyNoShort(
-  { input }: ProofPlan,
+  plan: ProofPlan,
   { wire, answers }: WireSurvival,
   worst: JudgedWire["worst"],
 ): string | null {
   if (worst !== null) return null;
   if (answers.length === 0) return "no source reaches it";
-  return input.conductors.get(wire)?.kind === "flyLead"
+  if (isAlternating(plan, wire))
+    return "on an alternating net; the bound at the winding's ceiling holds";
+  return plan.input.conductors.get(wire)?.kind === "flyLead"
     ? "its inner end lies inside its part; the bound over every current holds"
     : "no state feeds it; the bound over every current holds";
 }

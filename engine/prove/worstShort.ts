@@ -33,10 +33,14 @@ export function worstShort(
   const answer = survival.answers[0];
   // The inner end of a fly lead lies inside its part: no short can be put there from outside.
   if (answer === undefined || input.conductors.get(survival.wire)?.kind === "flyLead") return null;
+  if (isAlternating(plan, survival.wire)) return null;
   const element = solver.compiled.elementOfConductor.get(survival.wire)!;
   const currentAt = (fault: Fault, ohm: number): number => wireA(solver, element, fault, ohm);
   let best: { fault: Fault; currentA: number } | null = null;
+  const { nets } = solver.compiled.nets;
+  const isOnNet = (pin: string): boolean => nets.some(({ nodes }) => nodes.has(pin));
   for (const fault of faultsOf(plan, tallies, survival.wire, answer)) {
+    if (isOnNet(fault.a) || isOnNet(fault.b)) continue;
     const currentA = currentAt(fault, DEAD_SHORT_OHM);
     if (best === null || currentA > best.currentA) best = { fault, currentA };
   }
@@ -63,9 +67,16 @@ export function worstShort(
   };
 }
 
+/** On an alternating net the winding's ceiling bounds everything; `operate` alone solves those nets. */
+export function isAlternating({ input, solver }: ProofPlan, wire: string): boolean {
+  const { from, to } = input.conductors.get(wire)!;
+  return solver.compiled.nets.nets.some(({ nodes }) => nodes.has(from) || nodes.has(to));
+}
+
 function wireA(solver: ProofSolver, element: number, { state, a, b }: Fault, ohm: number): number {
   const solution = solver.solve({ ...state, short: [{ a, b, ohm }] });
-  return Math.abs(solution.elementA[element]!);
+  // A source under a dead short may come to no rest in the model: such a state shows nothing.
+  return solution.converged ? Math.abs(solution.elementA[element]!) : 0;
 }
 
 /** Resistance at which the wanted current flows: I falls with R nearly as V/(R0 + R), so the secant on 1/I is nearly exact. */
