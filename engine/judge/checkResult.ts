@@ -50,9 +50,13 @@ export interface CheckWireRow {
   readonly cutMm: CutParts | null;
   readonly lengthBasis: string | null;
   readonly ohmPerM: number;
-  readonly worstA: number;
+  /** Largest lasting current, rms on alternating nets; null, with why, where a net's current is not known. */
+  readonly worstA: number | null;
   /** `operate` arguments of the state with the largest current. */
   readonly worstState: readonly string[];
+  /** Largest current while the starter turns, for seconds; only where there is one. */
+  readonly crankingA?: number;
+  readonly crankingState?: readonly string[];
   readonly ratingA: number;
   readonly ratingBasis: string;
   readonly ambientC: number;

@@ -6,6 +6,7 @@ import {
   readState,
   solveState,
 } from "../operate/index.ts";
+import { alternatingStates } from "./alternatingStates.ts";
 import { declaredStates } from "./declaredStates.ts";
 
 /** Bounds the states with the engine running, and those whose alternating nets are solved: they are dearer. */
@@ -32,7 +33,10 @@ export function runningCurrents(
     if (solution.converged) keep(state, solution.elementA);
   }
   if (compiled.nets.nets.length === 0) return;
-  const lit = [...asked, ...best].slice(0, ALTERNATING_COUNT_MAX);
+  const lit = [
+    ...[...asked, ...best].slice(0, ALTERNATING_COUNT_MAX),
+    ...alternatingStates(compiled),
+  ];
   for (const state of lit.map((one) => ({ ...one, engine }))) {
     const elementA = alternating(compiled, state);
     if (elementA !== null) keep(state, elementA);
@@ -49,9 +53,12 @@ function fastestRpm(job: Job): number | null {
   return speeds.length === 0 ? null : Math.max(RUNNING_RPM, ...speeds);
 }
 
-/** Currents of a running state with its alternating nets, A rms; null where it does not settle. */
+/**
+ * Currents of a running state with its alternating nets, A: direct current and rms added in quadrature where both flow.
+ * Null where it does not settle.
+ */
 function alternating(compiled: CompiledJob, state: QuickState): Float64Array | null {
-  const { job, jobNetwork } = compiled;
+  const { job, jobNetwork, elementOfConductor } = compiled;
   const read = readState(job, {
     set: state.positions ?? {},
     flash: state.flash ?? "off",
@@ -62,9 +69,15 @@ function alternating(compiled: CompiledJob, state: QuickState): Float64Array | n
   if (!solved.converged) return null;
   const placeOf = new Map(jobNetwork.elements.map(({ id }, k) => [id, k]));
   const elementA = new Float64Array(jobNetwork.elements.length);
-  for (const { id, currentA } of solved.elements) {
-    const place = placeOf.get(id);
+  const put = (place: number | undefined, currentA: number): void => {
     if (place !== undefined) elementA[place] = currentA;
+  };
+  for (const { id, currentA } of solved.elements) put(placeOf.get(id), currentA);
+  for (const { elements } of solved.nets) {
+    for (const { id, currentA } of elements) put(placeOf.get(id), currentA);
+  }
+  for (const { wire, currentA, acA } of solved.wires) {
+    put(elementOfConductor.get(wire), Math.hypot(currentA, acA ?? 0));
   }
   return elementA;
 }

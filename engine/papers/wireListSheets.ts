@@ -68,7 +68,7 @@ function rowReader(input: PaperInput): (pair: WireRowPair) => TableRow {
         },
         amps: {
           kind: "text",
-          text: printQuantity(row.worstA, "A"),
+          text: row.worstA === null ? "not known" : printQuantity(row.worstA, "A"),
           note: `of ${printQuantity(row.ratingA, "A")}`,
         },
         fuse: { kind: "text", text: fuses.join(" ") || "none", note: wire.circuit },
