@@ -1,6 +1,6 @@
 import { type BlockCutTree, blockCutTree } from "../geometry/index.ts";
 import type { Job } from "../job/index.ts";
-import type { JobNetwork } from "../operate/index.ts";
+import { currentNets, type JobNetwork } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { type BlockCut, blockCut, blocksAbove } from "./blockCuts.ts";
 import { diesWith } from "./diesWith.ts";
@@ -30,6 +30,7 @@ export interface Protection {
   readonly guards: ReadonlyMap<string, readonly Guard[]>;
   /** Loads that cannot work without a fuse, by fuse id: it stands on every way from the battery to them. */
   readonly dies: ReadonlyMap<string, readonly string[]>;
+  /** What can feed a short: live posts, live ends of windings, outputs, capacitors. */
   readonly sources: readonly FeedSource[];
 }
 
@@ -44,14 +45,16 @@ type NodeCut = Pick<BlockCut, "totalA" | "fuses" | "positions" | "pathCount">;
  */
 export function wireGuards(job: Job, network: JobNetwork, conductors: Conductors): Protection {
   const graph = feedGraph(job, network, conductors);
-  const sources = feedSources(job);
-  const fromEarth = blockCutTree(graph, 0);
-  // The earthed end of a winding feeds nothing: it is where the current comes home.
-  const earthed = (node: number): boolean => node === 0 || fromEarth.blockAboveNode[node] !== -1;
+  // The earthed end of a winding feeds nothing: it is where the current comes home. Earthed is what copper alone joins to the
+  // bodies: a winding that a switch can earth feeds what it reaches while that switch is open.
+  const { earthed } = currentNets(network);
+  const sources = feedSources(job).filter(
+    ({ kind, pin }) => kind !== "generator" || !earthed.has(pin),
+  );
   const nodeOf = (name: string): number => network.nodes.indexOf.get(name) ?? -1;
   const reaches = sources
     .map((source) => ({ source, root: nodeOf(source.pin) }))
-    .filter(({ source, root }) => root >= 0 && !(source.kind === "generator" && earthed(root)))
+    .filter(({ root }) => root >= 0)
     .map(({ source, root }) => reach(job, graph, source, root));
   const guards = new Map<string, Guard[]>();
   for (const edge of graph.edges) {

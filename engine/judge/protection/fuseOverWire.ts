@@ -37,13 +37,12 @@ export const fuseOverWire: Judge = (design) => {
 
 function excesses(design: Design): readonly Excess[] {
   const rate = rateKept();
-  const { earthed } = design.compiled.nets;
   const found: Excess[] = [];
   for (const [wire, guards] of design.protection.guards) {
     // Insulation that the air alone is too hot for is a finding of its own.
     if (listA(design, wire) === 0) continue;
     const worst = guards
-      .filter((guard) => guard.sumA !== null && !earthed.has(guard.source))
+      .filter((guard) => guard.sumA !== null)
       .map((guard) => ({ guard, standsA: standsA(guard) }))
       .sort((a, b) => b.standsA - a.standsA)[0];
     if (worst === undefined) continue;

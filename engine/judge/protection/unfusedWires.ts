@@ -36,11 +36,8 @@ export const unfusedWires: Judge = (design) => {
 
 /** Conductors of loom and parts that a source of one kind reaches with no fuse between, not counting through a load. */
 export function unfused(design: Design, kind: Guard["sourceKind"]): readonly Unfused[] {
-  const { earthed } = design.compiled.nets;
   return [...design.protection.guards].flatMap(([wire, guards]) =>
     guards
-      // The earthed end of a winding sends nothing into its own earth.
-      .filter(({ source }) => !earthed.has(source))
       .filter(({ sumA, via, sourceKind }) => sumA === null && via === null && sourceKind === kind)
       .slice(0, 1)
       .map((guard) => ({ wire, guard })),
