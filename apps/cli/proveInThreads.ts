@@ -26,11 +26,18 @@ const SECOND_SHARE = 0.9;
  * A proof on as many threads as the machine has, two at most: this one does its share as well. The parts are put together in order of
  * the job, so the answer does not depend on how many there were.
  */
-export async function proveInThreads(input: ProofInput, told: Told): Promise<ProveResult> {
-  const count = existsSync(fileURLToPath(WORKER)) ? Math.min(2, availableParallelism()) : 1;
-  const workers = Array.from({ length: count - 1 }, (_, k) => startWorker(input, k + 1, count));
+export async function proveInThreads(
+  input: ProofInput,
+  told: Told,
+  worker: URL = WORKER,
+): Promise<ProveResult> {
+  const count = existsSync(fileURLToPath(worker)) ? Math.min(2, availableParallelism()) : 1;
+  const workers = Array.from(
+    { length: count - 1 },
+    (_, k) => new Worker(worker, { workerData: { input, share: { index: k + 1, count } } }),
+  );
   try {
-    const others = workers.map((worker) => nextMessage<FirstPart>(worker));
+    const others = workers.map((one) => nextMessage<FirstPart>(one));
     const work = proofWork(input);
     const share = { index: 0, count };
     const own = proveFirst(work, share, (stage, done, of) => {
@@ -38,22 +45,18 @@ export async function proveInThreads(input: ProofInput, told: Told): Promise<Pro
     });
     const first = mergedFirst(work.plan, [own, ...(await Promise.all(others))]);
     told(FIRST_SHARE);
-    const seconds = workers.map((worker) => nextMessage<SecondPart>(worker));
-    for (const worker of workers) worker.postMessage(first.tallies);
+    const seconds = workers.map((one) => nextMessage<SecondPart>(one));
+    for (const one of workers) one.postMessage(first.tallies);
     const ownSecond = proveSecond(work, first.tallies, share);
     told(SECOND_SHARE);
     return provedResult(work, first, [ownSecond, ...(await Promise.all(seconds))], {});
   } finally {
-    await Promise.all(workers.map((worker) => worker.terminate()));
+    await Promise.all(workers.map((one) => one.terminate()));
   }
 }
 
 /** Beside the bundled command; from source there is none, and one thread does it all. */
 const WORKER = new URL("./proveWorker.mjs", import.meta.url);
-
-function startWorker(input: ProofInput, index: number, count: number): Worker {
-  return new Worker(WORKER, { workerData: { input, share: { index, count } } });
-}
 
 function nextMessage<T>(worker: Worker): Promise<T> {
   return new Promise((resolve, reject) => {

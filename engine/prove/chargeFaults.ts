@@ -1,8 +1,6 @@
 import { batteriesOf, pinRef, presentParts } from "../job/index.ts";
-import { operateJob } from "../operate/index.ts";
 import { operateArguments } from "./operateArguments.ts";
 import type { ProofPlan } from "./proofPlan.ts";
-import { requestOf } from "./proofSolver.ts";
 import type { ChargeFault } from "./proveResult.ts";
 
 /**
@@ -10,8 +8,13 @@ import type { ChargeFault } from "./proveResult.ts";
  * engine fast and as much as can be switched on: with nothing on there is nothing to harm. The largest volts across any load are solved with the source as it is modelled: a regulated
  * one holds its set volts at its own terminals, an unregulated one climbs to what its line gives.
  */
-export function chargeFaults({ input, space, heaviest }: ProofPlan): readonly ChargeFault[] {
-  const { job, conductors } = input;
+export function chargeFaults({
+  input,
+  solver,
+  space,
+  heaviest,
+}: ProofPlan): readonly ChargeFault[] {
+  const { job } = input;
   const fast = space.engines.find(({ name }) => name === "fast");
   const full = fast && space.completed({}, fast, heaviest);
   const generates = presentParts(job).some(({ kind }) => kind === "generator");
@@ -30,13 +33,14 @@ export function chargeFaults({ input, space, heaviest }: ProofPlan): readonly Ch
   ];
   return faults.map(({ fault, open }): ChargeFault => {
     const faulted = { ...state, open };
-    const operated = operateJob(job, conductors, requestOf(faulted));
+    const solution = solver.solve(faulted);
     // A machine that was running goes on exciting itself; the model starts from standstill, so an idle source is no answer.
-    const isIdle = operated.ok && operated.solution.supplies.some(({ why }) => why !== null);
-    const solved = operated.ok && operated.solution.converged && !isIdle;
-    const volts = operated.ok
-      ? [...operated.solution.lamps, ...operated.solution.loads].map(({ v }) => Math.abs(v))
-      : [];
+    const isIdle = solution.supplies.rows.some(({ why }) => why !== null);
+    const solved = solution.converged && !isIdle;
+    const volts = solver.loads.flatMap(({ element, alternating }) => {
+      const [a, b] = solver.compiled.jobNetwork.elements[element]!.nodes;
+      return alternating ? [] : [Math.abs(solution.nodeV[a]! - solution.nodeV[b]!)];
+    });
     return {
       fault,
       speedRpm: fast.speedRpm,

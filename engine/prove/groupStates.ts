@@ -1,5 +1,4 @@
 import { coveringRows, type QuickState } from "../operate/index.ts";
-import { contactGraph } from "./contactGraph.ts";
 import type { ProofSolver } from "./proofSolver.ts";
 import {
   type Assignment,
@@ -55,7 +54,7 @@ export function groupingOf(
     known.set(key, answer);
     return answer;
   };
-  const graph = contactGraph(solver.compiled);
+  const { graph } = solver;
   const trees = switchGroups({
     graph,
     space,
@@ -142,6 +141,25 @@ export function groupStates(
   );
 }
 
+/** Rows in which any three meet grow with the cube of their number: of more than this, each position alone, and each among all others on. */
+const MOST_COVERED = 16;
+
+function oneByOne(
+  ids: readonly string[],
+  positions: readonly (readonly string[])[],
+): readonly Assignment[] {
+  const all = (pick: (list: readonly string[]) => string): Assignment =>
+    Object.fromEntries(ids.map((id, i) => [id, pick(positions[i]!)]));
+  const [firsts, lasts] = [all((list) => list[0]!), all((list) => list.at(-1)!)];
+  const single = ids.flatMap((id, i) =>
+    positions[i]!.flatMap((position) => [
+      { ...firsts, [id]: position },
+      { ...lasts, [id]: position },
+    ]),
+  );
+  return [firsts, lasts, ...single];
+}
+
 function combinationsWithin(
   space: StateSpace,
   ids: readonly string[],
@@ -150,6 +168,7 @@ function combinationsWithin(
   const positions = ids.map((id) => space.variables.find((one) => one.id === id)!.positions);
   const count = positions.reduce((product, list) => product * list.length, 1);
   if (count <= mostCount) return combinationsOf(space.variables, ids);
+  if (ids.length > MOST_COVERED) return oneByOne(ids, positions);
   return coveringRows(positions.map((list) => list.length)).map((row) =>
     Object.fromEntries(ids.map((id, i) => [id, positions[i]![row[i]!]!])),
   );

@@ -10,6 +10,7 @@ import {
   type QuickState,
 } from "../operate/index.ts";
 import { figure } from "../tables/index.ts";
+import { type ContactGraph, contactGraph } from "./contactGraph.ts";
 import type { ProofInput } from "./proofInput.ts";
 
 /** A load with its place in the network. */
@@ -31,6 +32,7 @@ export interface SolveTally {
 
 export interface ProofSolver {
   readonly compiled: CompiledJob;
+  readonly graph: ContactGraph;
   readonly loads: readonly PlacedLoad[];
   /** Share of rated power from which a load counts as working. */
   readonly litRatio: number;
@@ -70,6 +72,7 @@ export function proofSolver(
   };
   return {
     compiled,
+    graph: contactGraph(compiled),
     loads,
     litRatio: figure("lampLaws", "lit-share", "value").value,
     tally,

@@ -37,8 +37,10 @@ export function toleranceOf(
   options: ProofOptions,
 ): Tolerance {
   const hot = hotCorner(plan, tallies, judged);
+  const still = plan.states.filter(({ engine }) => engine.mode !== "running");
+  const usual = still.map(({ light }) => plan.solver.shares(light, plan.solver.solve(light)));
   const loads = CORNERS.flatMap(({ name, request }) =>
-    changedLoads(plan, request).map((ref) => `${ref}: ${name}`),
+    changedLoads(plan, request, still, usual).map((ref) => `${ref}: ${name}`),
   );
   return {
     method:
@@ -106,21 +108,24 @@ function warmer(plan: ProofPlan): ProofPlan {
 }
 
 /** Loads that are lit at the usual conditions and not at the corner, or the other way round, in any state of their own group. */
-function changedLoads(plan: ProofPlan, request: OperateRequest): readonly string[] {
-  const { solver, states, input } = plan;
+function changedLoads(
+  plan: ProofPlan,
+  request: OperateRequest,
+  still: ProofPlan["states"],
+  usual: readonly Float64Array[],
+): readonly string[] {
+  const { solver, input } = plan;
   const corner = proofSolver(input, {
     conditions: conditionsOf(input.job, request),
     tally: solver.tally,
   });
   const changed = new Set<string>();
-  for (const { group, light, engine } of states) {
-    if (engine.mode === "running") continue;
-    const usual = solver.shares(light, solver.solve(light));
+  still.forEach(({ group, light }, n) => {
     const there = corner.shares(light, corner.solve(light));
     solver.loads.forEach(({ element, load, alternating }, k) => {
       if (alternating || !group.elements.has(element)) return;
-      if (usual[k]! >= solver.litRatio !== there[k]! >= solver.litRatio) changed.add(load.ref);
+      if (usual[n]![k]! >= solver.litRatio !== there[k]! >= solver.litRatio) changed.add(load.ref);
     });
-  }
+  });
   return [...changed].sort();
 }

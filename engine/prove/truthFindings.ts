@@ -1,5 +1,4 @@
 import type { Finding } from "../messages/index.ts";
-import { contactGraph } from "./contactGraph.ts";
 import type { CurrentTallies } from "./currentTallies.ts";
 import { proofFinding } from "./proofFinding.ts";
 import type { ProofPlan } from "./proofPlan.ts";
@@ -71,7 +70,7 @@ function unsureLoads(plan: ProofPlan, states: readonly TruthState[]): readonly F
 
 /** A combination that joins a live post to earth by contacts, fuses and wires alone. */
 function switchShorts(plan: ProofPlan, states: readonly TruthState[]): readonly Finding[] {
-  const graph = contactGraph(plan.solver.compiled);
+  const { graph } = plan.solver;
   for (const { stateIndex, pulled } of states) {
     const state = plan.states[stateIndex]!;
     const positions: Assignment = {
