@@ -21,6 +21,7 @@ import { fuseInEarthedPole } from "./protection/fuseInEarthedPole.ts";
 import { fuseOverWire } from "./protection/fuseOverWire.ts";
 import { fuseWindow } from "./protection/fuseWindow.ts";
 import { generatorWires, unfusedWires } from "./protection/unfusedWires.ts";
+import { neverCharges } from "./supply/neverCharges.ts";
 import { workmanshipJudges } from "./workmanship/index.ts";
 
 /** Every question asked of a finished design, in the order people ask them. */
@@ -48,5 +49,6 @@ export const judges: readonly Judge[] = [
   regulatorEarth,
   unknownLengths,
   doubtfulLengths,
+  neverCharges,
   ...workmanshipJudges,
 ];

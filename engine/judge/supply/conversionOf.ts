@@ -62,9 +62,11 @@ export function conversionOf(asGiven: Job, to: ConvertTo): Conversion {
   const before = checkedJob(asGiven);
   const { job: unfused, rows } = convertJob(asGiven, to);
   const middle = checkedJob(unfused);
-  const fuses = fusesOf(before, middle);
+  // The other earth changes no current: fuses stay as they are.
+  const isOtherVolts = unfused.supply.nominalV !== asGiven.supply.nominalV;
+  const fuses = isOtherVolts ? fusesOf(before, middle) : [];
   const job = withFuses(unfused, fuses);
-  const after = checkedJob(job);
+  const after = fuses.length === 0 ? middle : checkedJob(job);
   return {
     job,
     parts: rows,
