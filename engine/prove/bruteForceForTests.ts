@@ -10,7 +10,7 @@ export interface Comparison {
   readonly disagreements: readonly {
     readonly load: string;
     readonly said: boolean | null;
-    readonly share: number;
+    readonly shareRatio: number;
     readonly state: QuickState;
   }[];
 }
@@ -61,7 +61,7 @@ export function comparedWithGroups(
       const lit = shares[k]! >= solver.litRatio;
       const groups = answer(k, full);
       if (groups === lit) return;
-      disagreements.push({ load: load.ref, said: groups, share: shares[k]!, state });
+      disagreements.push({ load: load.ref, said: groups, shareRatio: shares[k]!, state });
     });
   }
   return { comparedCount: states.length * solver.loads.length, disagreements };

@@ -51,7 +51,7 @@ export function coverageOf(
       0,
       ...seconds.map(({ screened }) => screened.neighbourErrorPercent),
     ),
-    relayMovedByShort: sum(({ screened }) => screened.relayMovedCount),
+    relayMovedByShortCount: sum(({ screened }) => screened.relayMovedCount),
     reductions: [
       {
         decision: "0010",

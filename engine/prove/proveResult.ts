@@ -112,7 +112,7 @@ export interface Coverage {
   /** Shorts between neighbours, which may feed a cold lamp: overestimated, and leaned on for nothing. */
   readonly neighbourScreenErrorPercent: number;
   /** Confirmed shorts that moved a relay: no screening holds for those. */
-  readonly relayMovedByShort: number;
+  readonly relayMovedByShortCount: number;
   readonly reductions: readonly { readonly decision: string; readonly removedCount: number }[];
   readonly seed: number;
 }

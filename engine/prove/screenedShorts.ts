@@ -111,8 +111,8 @@ function openingTimes({ input }: ProofPlan, { fuseIds }: ShortPlan): readonly (O
     const fuse = fuses.get(id);
     if (fuse === undefined) return null;
     const ratingA = fuse.ratingA;
-    const at = (cell: number) =>
-      fuseOpensS(fuse, ratingA * LOWEST_RATIO * 2 ** (cell / CELLS_PER_DOUBLING));
+    const at = (cellIndex: number) =>
+      fuseOpensS(fuse, ratingA * LOWEST_RATIO * 2 ** (cellIndex / CELLS_PER_DOUBLING));
     const times = Array.from({ length: CELL_COUNT }, (_, cell) => at(cell));
     return {
       ratingA,
