@@ -26,7 +26,7 @@ export interface FuseFacts {
 }
 
 /** Types of fuse whose standard ratings are in tables/fuseStandardRatings. */
-const STANDARD_TYPE = {
+export const STANDARD_TYPE = {
   blade: "blade",
   mini: "mini",
   maxi: "maxi",

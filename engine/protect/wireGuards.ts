@@ -31,6 +31,8 @@ export interface Protection {
   /** Loads that cannot work without a fuse, by fuse id: it stands on every way from the battery to them. */
   readonly dies: ReadonlyMap<string, readonly string[]>;
   /** What can feed a short: live posts, live ends of windings, outputs, capacitors. */
+  /** Fuses that every feed of a fuse has passed before it, by fuse id: what stands in series with it towards the battery. */
+  readonly behind: ReadonlyMap<string, readonly string[]>;
   readonly sources: readonly FeedSource[];
 }
 
@@ -72,6 +74,7 @@ export function wireGuards(job: Job, network: JobNetwork, conductors: Conductors
   return {
     guards,
     dies: diesWith(graph, reaches, (left, source, root) => reach(job, left, source, root)),
+    behind: fusesBehind(graph, reaches),
     sources,
   };
 }
@@ -198,4 +201,21 @@ function worstThroughLoad(
       worst = guard;
   }
   return worst;
+}
+
+/** For each fuse the fuses on every way from the battery to its nearer end. */
+function fusesBehind(
+  graph: FeedGraph,
+  reaches: readonly Reach[],
+): ReadonlyMap<string, readonly string[]> {
+  const battery = reaches.find((one) => one.source.kind === "battery");
+  if (battery === undefined) return new Map();
+  return new Map(
+    graph.edges.flatMap(({ fuse, from, to }): [string, readonly string[]][] => {
+      if (fuse === null) return [];
+      const ends = [from, to].map((node) => battery.fusesOnEveryWay(node));
+      const behind = ends[0]!.filter((id) => id !== fuse.id && ends[1]!.includes(id));
+      return [[fuse.id, [...new Set(behind)].sort()]];
+    }),
+  );
 }

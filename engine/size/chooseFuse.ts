@@ -85,12 +85,19 @@ function standardRatings(type: string): readonly number[] {
   return found.sort((a, b) => a - b);
 }
 
-/** Where no melting figure is known the surge is not shown to be stood. */
+/** No surge is always stood. Where no melting figure is known a surge is not shown to be stood: see `isMeltingKnown`. */
 function standsInrush(type: string, ratedA: number, inrush: Inrush, pulse: Figure): boolean {
-  const row = fuseRatings.find((one) => one.type === type && one.ratedA === ratedA);
-  if (row === undefined || row.meltLowA2s === null) return false;
-  return inrush.i2tA2s <= pulse.value * row.meltLowA2s;
+  if (inrush.i2tA2s === 0) return true;
+  const meltLowA2s = leastMeltingA2s(type, ratedA);
+  return meltLowA2s !== null && inrush.i2tA2s <= pulse.value * meltLowA2s;
 }
+
+const leastMeltingA2s = (type: string, ratedA: number): number | null =>
+  fuseRatings.find((one) => one.type === type && one.ratedA === ratedA)?.meltLowA2s ?? null;
+
+/** Whether anybody has published what melts a fuse: without it neither standing nor ageing can be claimed. */
+export const isMeltingKnown = (type: string, ratedA: number): boolean =>
+  leastMeltingA2s(type, ratedA) !== null;
 
 function openingRemedies(
   question: FuseQuestion,

@@ -1,6 +1,12 @@
 export { type BundleCount, bundleTableRatio } from "./bundleTableRatio.ts";
 export { cheapestSizes } from "./cheapestSizes.ts";
-export { chooseFuse, type EmptyWindow, type FuseChoice, type FuseQuestion } from "./chooseFuse.ts";
+export {
+  chooseFuse,
+  type EmptyWindow,
+  type FuseChoice,
+  type FuseQuestion,
+  isMeltingKnown,
+} from "./chooseFuse.ts";
 export { crimpPullOf } from "./crimpPull.ts";
 export {
   type DesignCurrent,

@@ -10,7 +10,7 @@ export const fuseFitting: Judge = (design) => {
   const facts = design.fuses;
   return [
     ...facts.flatMap((one) => [...overHolder(one), ...unreadMark(one)]),
-    ...selectivity(facts),
+    ...selectivity(facts, design.protection.behind),
     ...engineWithLights(design, facts),
   ];
 };
@@ -63,17 +63,18 @@ function unreadMark({ fuse, reading }: FuseFacts): readonly Finding[] {
   ];
 }
 
-/** A branch fuse whose loads all hang on a main fuse too: the branch should be the one that opens. */
-function selectivity(facts: readonly FuseFacts[]): readonly Finding[] {
+/** A branch fuse every feed of which has passed a main fuse: of the two the branch should be the one that opens. */
+function selectivity(
+  facts: readonly FuseFacts[],
+  behind: ReadonlyMap<string, readonly string[]>,
+): readonly Finding[] {
   const usual = figure("protectionRules", "selectivity-usual", "value");
   const sure = figure("protectionRules", "selectivity-sure", "value");
   return facts.flatMap((main): readonly Finding[] => {
     const near = facts.filter(
       (branch) =>
         branch !== main &&
-        branch.dies.length > 0 &&
-        branch.dies.length < main.dies.length &&
-        branch.dies.every((load) => main.dies.includes(load)) &&
+        (behind.get(branch.fuse.id) ?? []).includes(main.fuse.id) &&
         main.reading.lowA < usual.value * branch.reading.highA,
     );
     if (near.length === 0) return [];

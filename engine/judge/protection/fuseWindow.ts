@@ -1,8 +1,9 @@
 import { setFuseRating } from "../../job/index.ts";
 import type { Finding } from "../../messages/index.ts";
+import { isMeltingKnown } from "../../size/index.ts";
 import { figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
-import type { FuseFacts } from "../fuseFacts.ts";
+import { type FuseFacts, STANDARD_TYPE } from "../fuseFacts.ts";
 import type { Design, Judge } from "../judge.ts";
 import { operateCommand, stateOf } from "../stateArguments.ts";
 import { listFigure } from "../wireLimit.ts";
@@ -98,6 +99,7 @@ function underLoad(design: Design, facts: FuseFacts): readonly Finding[] {
 
 function agedBySwitchOn({ fuse, choice, worstLoadA }: FuseFacts): readonly Finding[] {
   if (choice === null || !choice.agedByInrushA.includes(fuse.ratingA)) return [];
+  if (!isMeltingKnown(STANDARD_TYPE[fuse.type], fuse.ratingA)) return [];
   return [
     findingOf({
       code: "fuse-aged-by-switch-on",
