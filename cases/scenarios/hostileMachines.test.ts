@@ -70,6 +70,7 @@ describe("machines with something wrong", () => {
           id: "K2",
           code: "coils-left-on",
           subject: "CL1",
+          also: ["CL2"],
           reason: "known",
           by: "owner",
           date: "2026-01-10",

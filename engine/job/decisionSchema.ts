@@ -86,6 +86,10 @@ export const decisionsSchema = z.strictObject({
         id: idSchema,
         code: z.string().max(64),
         subject: z.string().max(70),
+        also: z
+          .array(z.string().max(70))
+          .optional()
+          .describe("What else the finding names that is answered for; what is not listed is not"),
         reason: nameSchema.min(1),
         by: nameSchema.min(1),
         date: dateSchema,

@@ -58,3 +58,20 @@ test("what is accepted no longer counts; a stop cannot be", () => {
   ]);
   expect(countsOf(findings)).toEqual({ stop: 1, mend: 1, advise: 0, notProven: 0 });
 });
+
+test("an acceptance covers what it lists: a finding that has grown is told again, with what is new", () => {
+  const one = { id: "K1", code: "colour-outside-scheme", subject: "W1", reason: "r", by: "b" };
+  const by = { ...one, also: ["W2", "W3"], date: "2026-01-10" };
+  const grown = (also: readonly string[]) =>
+    withAcceptances(
+      [findingOf({ code: "colour-outside-scheme", severity: "advise", subject, also })],
+      { accepted: [by] },
+    );
+  expect(grown(["W2"]).map(({ accepted }) => accepted?.by)).toEqual(["b"]);
+  expect(grown(["W2", "W3"]).map(({ accepted }) => accepted?.by)).toEqual(["b"]);
+  const told = grown(["W2", "W4", "W5"]);
+  expect(told.map(({ code, accepted, also }) => [code, accepted, also])).toEqual([
+    ["colour-outside-scheme", null, ["W2", "W4", "W5"]],
+    ["accept-outgrown", null, ["W4", "W5"]],
+  ]);
+});

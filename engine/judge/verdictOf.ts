@@ -22,27 +22,40 @@ export function countsOf(findings: readonly Finding[]): CheckResult["counts"] {
   };
 }
 
-/** Findings with what somebody answers for marked; an acceptance of a stop is refused, and says so. */
+type Acceptance = NonNullable<Decisions["accepted"]>[number];
+
+/**
+ * Findings with what somebody answers for marked. An acceptance of a stop is refused, and says so; one of a finding that has
+ * since come to name more than was answered for no longer holds, and says what is new.
+ */
 export function withAcceptances(
   findings: readonly Finding[],
   { accepted = [] }: Decisions,
 ): readonly Finding[] {
-  const isMeant = ({ code, subject }: Finding, by: (typeof accepted)[number]): boolean =>
+  const isMeant = ({ code, subject }: Finding, by: Acceptance): boolean =>
     code === by.code && subject.id === by.subject;
   const marked = findings.map((finding) => {
-    const by = accepted.find((one) => isMeant(finding, one));
+    const by = accepted.find((one) => isMeant(finding, one) && beyond(finding, one).length === 0);
     if (by === undefined || !finding.acceptable) return finding;
     return { ...finding, accepted: { reason: by.reason, by: by.by } };
   });
-  const refused = accepted
-    .filter((by) => findings.some((one) => isMeant(one, by) && !one.acceptable))
-    .map((by) =>
-      findingOf({
-        code: "accept-refused",
-        severity: "mend",
-        subject: { kind: "job", id: by.id },
-        numbers: { acceptedCode: by.code, acceptedSubject: by.subject },
-      }),
-    );
-  return [...marked, ...refused];
+  const answers = accepted.flatMap((by): readonly Finding[] => {
+    const subject = { kind: "job", id: by.id } as const;
+    const named = { acceptedCode: by.code, acceptedSubject: by.subject };
+    const meant = marked.filter((one) => isMeant(one, by) && one.accepted === null);
+    if (meant.some(({ acceptable }) => !acceptable)) {
+      const code = "accept-refused";
+      return [findingOf({ code, severity: "mend", subject, numbers: named })];
+    }
+    const isNew = [...new Set(meant.flatMap((one) => beyond(one, by)))].sort();
+    if (isNew.length === 0) return [];
+    const code = "accept-outgrown";
+    const numbers = { ...named, newCount: isNew.length };
+    return [findingOf({ code, severity: "mend", subject, also: isNew, numbers })];
+  });
+  return [...marked, ...answers];
 }
+
+/** What a finding names beyond what was answered for. */
+const beyond = ({ also }: Finding, by: Acceptance): readonly string[] =>
+  also.filter((id) => !(by.also ?? []).includes(id));
