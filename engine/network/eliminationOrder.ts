@@ -7,7 +7,7 @@ export interface EliminatedNode {
 /**
  * Minimum-degree elimination order of the graph on nodes 1 .. nodeCount − 1 (node 0, the reference, is never eliminated).
  * Taking a node out joins all its neighbours (star-mesh), which is the fill of the factor. Of equal degrees the one fewest
- * others must precede comes first: a chain between junctions goes by every second node instead of from end to end, so that a processor has
+ * others must precede comes first: a chain goes by every second node instead of from end to end, so that a processor has
  * independent work at hand. Then the lower node.
  * @param latePenaltyCount added to the degree of the nodes in `late`, so that they tend to come last
  */
@@ -19,26 +19,66 @@ export function eliminationOrder(
 ): EliminatedNode[] {
   const neighbours = graph(nodeCount, pairs);
   const height = new Int32Array(nodeCount);
-  const alive = new Set<number>();
-  for (let node = 1; node < nodeCount; node++) alive.add(node);
+  /** Rank each node stands in the queue with; an entry with another rank is out of date. */
+  const rank = new Float64Array(nodeCount);
+  const queue: number[] = [];
+  const enqueue = (node: number): void => {
+    const degree = neighbours[node]!.size + (late.has(node) ? latePenaltyCount : 0);
+    const next = (degree * nodeCount + height[node]!) * nodeCount + node;
+    if (next === rank[node]) return;
+    rank[node] = next;
+    push(queue, next);
+  };
+  for (let node = 1; node < nodeCount; node++) enqueue(node);
   const order: EliminatedNode[] = [];
-  while (alive.size > 0) {
-    let best = -1;
-    let bestRank = Number.POSITIVE_INFINITY;
-    for (const node of alive) {
-      const degree = neighbours[node]!.size + (late.has(node) ? latePenaltyCount : 0);
-      const rank = (degree * nodeCount + height[node]!) * nodeCount + node;
-      if (rank < bestRank) {
-        best = node;
-        bestRank = rank;
-      }
+  while (queue.length > 0) {
+    const least = pop(queue);
+    const node = least % nodeCount;
+    if (rank[node] !== least) continue;
+    rank[node] = GONE;
+    const around = [...neighbours[node]!];
+    order.push({ node, neighbours: around });
+    joinNeighbours(neighbours, node);
+    for (const one of around) {
+      height[one] = Math.max(height[one]!, height[node]! + 1);
+      enqueue(one);
     }
-    alive.delete(best);
-    order.push({ node: best, neighbours: [...neighbours[best]!] });
-    for (const node of neighbours[best]!) height[node] = Math.max(height[node]!, height[best]! + 1);
-    joinNeighbours(neighbours, best);
   }
   return order;
+}
+
+const GONE = -1;
+
+/** Adds to a heap, the least first. */
+function push(heap: number[], value: number): void {
+  let at = heap.length;
+  heap.push(value);
+  while (at > 0) {
+    const above = (at - 1) >> 1;
+    if (heap[above]! <= value) break;
+    heap[at] = heap[above]!;
+    at = above;
+  }
+  heap[at] = value;
+}
+
+/** Takes the least out of a heap that is not empty. */
+function pop(heap: number[]): number {
+  const least = heap[0]!;
+  const last = heap.pop()!;
+  const count = heap.length;
+  if (count === 0) return least;
+  let at = 0;
+  for (;;) {
+    let below = 2 * at + 1;
+    if (below >= count) break;
+    if (below + 1 < count && heap[below + 1]! < heap[below]!) below++;
+    if (heap[below]! >= last) break;
+    heap[at] = heap[below]!;
+    at = below;
+  }
+  heap[at] = last;
+  return least;
 }
 
 function graph(nodeCount: number, pairs: readonly (readonly [number, number])[]): Set<number>[] {
