@@ -32,6 +32,8 @@ export interface ChargingSource {
   readonly ratedW: number | null;
   /** Speed of its fastest output point, rpm; null: none. */
   readonly fastestRpm: number | null;
+  /** Least current of its output points, A; null: none. */
+  readonly lowestA: number | null;
   /** Share its output may differ by: the worst basis of its points. */
   readonly bandRatio: number;
 }
@@ -79,6 +81,7 @@ export function chargingSources(
       phaseRatio: source.phaseRatio,
       ratedW: generator.ratedW ?? null,
       fastestRpm: fastestOf(job, source.generator),
+      lowestA: lowestOf(generator),
       bandRatio: bandOf(generator),
     };
   });
@@ -104,6 +107,11 @@ function fastestOf(job: Job, id: string): number | null {
   const generator = job.parts.find((part) => part.id === id) as PartOf<"generator">;
   const speeds = pointsOf(generator).map(({ speedRpm }) => speedRpm);
   return speeds.length === 0 ? null : Math.max(...speeds);
+}
+
+function lowestOf(generator: PartOf<"generator">): number | null {
+  const currents = pointsOf(generator).map(({ currentA }) => currentA);
+  return currents.length === 0 ? null : Math.min(...currents);
 }
 
 function bandOf(generator: PartOf<"generator">): number {

@@ -104,3 +104,16 @@ test("parked with a drain the battery goes flat when capacity over current says"
   const flatS = (model.battery!.capacityAh / 0.5) * 3600;
   expect(Math.abs(left.emptyAtS! - flatS)).toBeLessThanOrEqual(600);
 });
+
+test.each(MACHINES)("%s: a week in town ends flat or closes its energy all the same", (name) => {
+  const model = modelOf(jobAt(`demos/${name}.json`));
+  const town = rideSteps(model, "town", 1800)!;
+  const night = rideSteps(model, "night", 1800)!;
+  const steps = Array.from({ length: 10 }, () => [...town, ...night]).flat();
+  for (const startRatio of [0.1, 0.5, 1]) {
+    const done = simulateRide(model, model.battery!, steps, { startRatio, parkedA: 0 });
+    expect(done.energy.residualRatio, `from ${startRatio}`).toBeLessThan(0.001);
+    expect(done.overchargeAh).toBeGreaterThanOrEqual(0);
+    if (done.emptyAtS !== null) expect(done.endPercent).toBe(0);
+  }
+});

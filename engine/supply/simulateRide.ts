@@ -35,8 +35,10 @@ export interface Ride {
   readonly endPercent: number;
   readonly leastPercent: number;
   readonly leastV: number;
-  /** When the battery was empty; null: never. */
+  /** When the battery was empty, which ends the ride; null: never. */
   readonly emptyAtS: number | null;
+  /** Pushed into it when it was full, which boils it dry. */
+  readonly overchargeAh: number;
   readonly energy: RideEnergy;
 }
 
@@ -65,24 +67,30 @@ export function simulateRide(
   const rows: RideRow[] = [];
   let [timeS, charge, emptyAtS] = [0, startRatio, null as number | null];
   let [sourceJ, loadsJ, lossJ, least, leastV] = [0, 0, 0, startRatio, Number.POSITIVE_INFINITY];
-  for (const step of steps) {
+  let overchargeAs = 0;
+  ride: for (const step of steps) {
     const state = step.state === null ? null : stateOf(states, step.state);
     for (let leftS = step.durationS; leftS > 1e-9; ) {
-      const forS = Math.min(leftS, state === null ? PARKED_STEP_S : STEP_S);
       const now = momentOf(battery, state, step.speedRpm, charge, parkedA);
-      const storesA = now.batteryA > 0 ? efficiencyRatio * now.batteryA : now.batteryA;
-      const next = Math.min(1, Math.max(0, charge + (storesA * forS) / capacityAs));
-      if (next === 0 && emptyAtS === null && now.batteryA < 0) emptyAtS = timeS + forS;
+      const offeredA = now.batteryA > 0 ? efficiencyRatio * now.batteryA : now.batteryA;
+      const longestS = Math.min(leftS, state === null ? PARKED_STEP_S : STEP_S);
+      // A step ends where the battery is empty; a full one takes current all the same and gasses.
+      const forS = offeredA < 0 ? Math.min(longestS, (charge * capacityAs) / -offeredA) : longestS;
+      const storesA = Math.min(offeredA, ((1 - charge) * capacityAs) / longestS);
+      overchargeAs += (offeredA - storesA) * forS;
       rows.push({ timeS, speedRpm: step.speedRpm, chargePercent: 100 * charge, ...now });
-      const emfV = restV(battery, charge);
       sourceJ += now.v * now.sourceA * forS;
       loadsJ += now.v * now.demandA * forS;
-      lossJ += (now.v * now.batteryA - emfV * storesA) * forS;
-      charge = next;
+      lossJ += (now.v * now.batteryA - restV(battery, charge) * storesA) * forS;
+      charge = forS < longestS ? 0 : charge + (storesA * forS) / capacityAs;
       least = Math.min(least, charge);
       leastV = Math.min(leastV, now.v);
       timeS += forS;
       leftS -= forS;
+      if (forS < longestS) {
+        emptyAtS = timeS;
+        break ride;
+      }
     }
   }
   const gainedJ = storedJ(battery, charge) - storedJ(battery, startRatio);
@@ -96,6 +104,7 @@ export function simulateRide(
     leastPercent: 100 * least,
     leastV,
     emptyAtS,
+    overchargeAh: overchargeAs / SECONDS_AN_HOUR,
     energy: {
       sourceJ,
       loadsJ,

@@ -1,5 +1,6 @@
 import type { ChargingSource } from "./chargingSource.ts";
 import type { SupplyModel } from "./supplyModel.ts";
+import { supplyRule } from "./supplyRule.ts";
 
 /** A charging source in a few figures. */
 export interface SupplySourceRow {
@@ -19,6 +20,8 @@ export interface SupplySourceRow {
   readonly bandPercent: number;
   readonly isShunt: boolean;
   readonly why: string | null;
+  /** What its two points leave in doubt; null: nothing. */
+  readonly note: string | null;
 }
 
 /** Sources of the first lighting state: the same in every one but for the volts its wires lose. */
@@ -40,8 +43,20 @@ export function supplySourceRows({ states, battery }: SupplyModel): readonly Sup
       bandPercent: 100 * source.bandRatio,
       isShunt: source.isShunt,
       why: source.why,
+      note: lowPointNote(source),
     };
   });
 }
 
 const THOUSAND = 1000;
+
+/**
+ * A lower point near cut-in, where the pulses of a rectifier do not meet yet, makes the ellipse too hopeful between its points:
+ * `cases/supply/rectifierTransient.test.ts` measures by how much.
+ */
+function lowPointNote({ bareLine, lowestA, type }: ChargingSource): string | null {
+  if (bareLine === null || lowestA === null || type === "dynamo") return null;
+  const ceilingA = bareLine.emfPerRpmRatio / bareLine.reactancePerRpmRatio;
+  if (lowestA >= supplyRule("point-low") * ceilingA) return null;
+  return "Its lower output point lies near cut-in, so between the points it may give up to a fifth of its ceiling less: measure one in the working range.";
+}

@@ -52,7 +52,7 @@ function sourcesOf({ sources }: SupplyAnswer): string {
         ? " Its regulator shorts the winding: the stator carries its ceiling whatever you save."
         : "";
       return wrapText(
-        `${source.generator}: gives nothing below ${rpm(source.cutInRpm)} rpm, never more than ${amps(source.ceilingA)}; ${held}; its output is known to ${printNumber(source.bandPercent, 0)} %.${shunt}`,
+        `${source.generator}: gives nothing below ${rpm(source.cutInRpm)} rpm, never more than ${amps(source.ceilingA)}; ${held}; its output is known to ${printNumber(source.bandPercent, 0)} %.${shunt}${source.note === null ? "" : ` ${source.note}`}`,
         100,
       );
     })
@@ -103,11 +103,16 @@ function ridesOf({ rides, noRides }: SupplyAnswer): string {
     `${printNumber(ride.endPercent, 0)} %`,
     `${printNumber(ride.leastPercent, 0)} %`,
     volts(ride.leastV),
-    ride.emptyAtS === null ? "" : `flat after ${printNumber(ride.emptyAtS / HOUR_S, 1)} h`,
+    rideNote(ride),
   ]);
   return printTable(["ride", "takes", "from", "to", "least", "least volts", ""], rows, {
     right: [1, 2, 3, 4, 5],
   });
+}
+
+function rideNote({ emptyAtS, overchargeAh }: SupplyAnswer["rides"][number]): string {
+  if (emptyAtS !== null) return `flat after ${printNumber(emptyAtS / HOUR_S, 1)} h`;
+  return overchargeAh > 0.05 ? `${printNumber(overchargeAh, 1)} Ah into a full battery` : "";
 }
 
 function heatOf({ heat }: SupplyAnswer): string {
