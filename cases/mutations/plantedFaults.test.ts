@@ -5,7 +5,7 @@ import { NEUTRAL, PLANTED } from "./plantedFaults.ts";
 
 /** Findings as code and subject; a stray by the place that is open as well. */
 function toldOf(job: Job): ReadonlySet<string> {
-  const { findings, stray } = proveJob(proofInputOf(job));
+  const { findings, stray } = proveJob(proofInputOf(job), { tryRemedies: false });
   return new Set([
     ...findings.map(({ code, subject }) => `${code} ${subject.id}`),
     ...stray.map(({ load, open }) => `proof-stray ${load} ${open}`),
@@ -29,10 +29,10 @@ describe.each(DEMOS)("%s", (name) => {
       const fresh = [...after].filter((one) => !clean.has(one));
       expect(fresh.filter((one) => told.includes(one.split(" ")[0]!))).not.toEqual([]);
     },
-    60_000,
+    600_000,
   );
 
   test("an edit that changes nothing is not found", () => {
     expect([...toldOf(edited(job, [NEUTRAL[name]]))].sort()).toEqual([...clean].sort());
-  }, 60_000);
+  }, 600_000);
 });

@@ -35,7 +35,7 @@ describe.each(DEMOS)("%s", (name) => {
       expect(compared.comparedCount).toBeGreaterThan(0);
       expect(compared.disagreements).toEqual([]);
     }
-  }, 120_000);
+  }, 600_000);
 
   test("no fault, followed to its end, burns a wire that is called saved", () => {
     const wires = provedWires(plan, truth.tallies, [...plan.input.conductors.keys()]);
@@ -47,5 +47,5 @@ describe.each(DEMOS)("%s", (name) => {
     );
     expect(compared.wireCheckCount).toBeGreaterThan(0);
     expect(compared.disagreements).toEqual([]);
-  }, 120_000);
+  }, 600_000);
 });

@@ -1,3 +1,4 @@
+import type { QuickSolution } from "../operate/index.ts";
 import { type CurrentTallies, mergedTallies, newCurrentTallies } from "./currentTallies.ts";
 import { type OpenPlace, openPlaces } from "./openPlaces.ts";
 import type { ProofInput } from "./proofInput.ts";
@@ -74,8 +75,9 @@ export function proveFirst(
   const truth = truthOf(plan, indices);
   progress?.("truth", indices.length, indices.length);
   const own = ofShare(places, share);
+  const wholes = new Map<string, QuickSolution>();
   const strays = own.map((place, k) => {
-    const part = strayOf(plan, place);
+    const part = strayOf(plan, place, wholes);
     progress?.("stray", k + 1, own.length);
     return part;
   });

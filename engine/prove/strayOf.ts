@@ -1,4 +1,9 @@
-import { expectedOf, type OperateState, type QuickState } from "../operate/index.ts";
+import {
+  expectedOf,
+  type OperateState,
+  type QuickSolution,
+  type QuickState,
+} from "../operate/index.ts";
 import { groupingOf, groupStates } from "./groupStates.ts";
 import type { OpenPlace } from "./openPlaces.ts";
 import type { ProofPlan } from "./proofPlan.ts";
@@ -39,8 +44,14 @@ const MOST_SPLITS = 1;
  * What strays with one place open. The place is taken out of the machine and the groups at its two ends are made anew: what
  * shared a lost earth is one group then, with all its switches. Each of its combinations is solved; a combination in
  * which the place carried nothing is left out, because removing a branch without current leaves every voltage as it was.
+ *
+ * @param wholes  states already solved with everything whole, added to: many places ask for the same.
  */
-export function strayOf(plan: ProofPlan, place: OpenPlace): StrayPart {
+export function strayOf(
+  plan: ProofPlan,
+  place: OpenPlace,
+  wholes: Map<string, QuickSolution> = new Map(),
+): StrayPart {
   const { solver, space, still, heaviest } = plan;
   const engine = space.engines[0]!;
   const grouping = groupingOf(solver, space, {
@@ -65,7 +76,8 @@ export function strayOf(plan: ProofPlan, place: OpenPlace): StrayPart {
     if (full === null || solved.has(key)) continue;
     solved.add(key);
     const whole = space.quick(full, engine);
-    const before = solver.solve(whole);
+    const before = wholes.get(key) ?? solver.solve(whole);
+    wholes.set(key, before);
     const carries = [...place.elements].some(
       (k) => Math.abs(before.elementA[k]!) > CARRIES_NOTHING_A,
     );
