@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 
 /** Colours as whole words (a row of tables/colours); letters are chosen when printing. */
 export const colourWordSchema = z

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { isCalendarDate } from "./isCalendarDate.ts";
 import { isReservedName } from "./read/reservedNames.ts";
 

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import type { jobSchema } from "./jobSchema.ts";
 
 /** Mapping keeps arrays arrays and pairs pairs, each readonly. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { partFields, pinPairSchema } from "./partFields.ts";
 
 /** One filament or light source. Test volts, watts and lumens anchor the law when given; otherwise nominal volts and watts do. */

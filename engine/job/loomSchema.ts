@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { colourSchema } from "./colourSchema.ts";
 import { idSchema, nameSchema, pinRefSchema } from "./idSchema.ts";
 import { statusSchema } from "./partFields.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { idSchema, nameSchema } from "./idSchema.ts";
 import { pinSchema } from "./pinSchema.ts";
 import { currentSchema, ohmSchema, valuedSchema } from "./valuedSchema.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { idSchema, nameSchema, pinRefSchema } from "./idSchema.ts";
 import { lengthSchema, ohmSchema, valuedSchema } from "./valuedSchema.ts";
 

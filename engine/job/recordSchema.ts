@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { dateSchema, idSchema, nameSchema } from "./idSchema.ts";
 
 /** A thing done while building: wire cut, end fitted, tested. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { idSchema } from "./idSchema.ts";
 import { elementSchema, outputPointSchema, partFields, pinPairSchema } from "./partFields.ts";
 import { currentSchema, ohmSchema, valuedSchema, voltSchema } from "./valuedSchema.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { idSchema, nameSchema } from "./idSchema.ts";
 import { contactFields, elementSchema, partFields, pinPairSchema } from "./partFields.ts";
 import { currentSchema, ohmSchema, voltSchema } from "./valuedSchema.ts";

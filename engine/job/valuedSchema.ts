@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { dateSchema, nameSchema } from "./idSchema.ts";
 
 /** Where a value comes from. `measured` on the machine, `estimated` until somebody measures, `chosen` by a person, `stated` by a maker or a stamp on the part. */

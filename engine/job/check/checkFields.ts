@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { Job } from "../job.ts";
 import { jobSchema } from "../jobSchema.ts";
 import { LONGEST_LIST_COUNT } from "../read/jsonTree.ts";

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import { nearestWord, quoted, valueInWords } from "../../messages/index.ts";
 import type { JsonPath } from "../read/jsonPointer.ts";
 import { fieldUnit, typedQuantity } from "./fieldUnit.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { JsonPath } from "../read/jsonPointer.ts";
 
 type Schema = z.core.$ZodType;

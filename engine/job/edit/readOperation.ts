@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { type Refusal, refusal, valueInWords } from "../../messages/index.ts";
 import { idSchema, nameSchema } from "../idSchema.ts";
 import { EDITED_LISTS, type Operation } from "./operation.ts";

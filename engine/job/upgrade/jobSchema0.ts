@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { dateSchema, idSchema, nameSchema, pinRefSchema } from "../idSchema.ts";
 
 /** Lengths were bare millimetres; whoever wrote one had measured it or not, and nothing said which. */

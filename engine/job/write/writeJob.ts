@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import { fieldsOf, memberOf } from "../check/schemaAt.ts";
 import type { Job } from "../job.ts";
 import { jobSchema } from "../jobSchema.ts";
