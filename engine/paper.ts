@@ -9,6 +9,7 @@ import {
   type PaperFonts,
   type PaperSize,
   pageToDxf,
+  palettes,
   sceneToSvg,
 } from "./drawing/index.ts";
 import { sfntFromWoff } from "./drawing/sfntFromWoff.ts";
@@ -93,7 +94,10 @@ export async function packFiles(
     add(
       `${one.name}.pdf`,
       { kind: "pdf", title: one.title, pages },
-      await documentToPdf(document, plain, { laid }),
+      await documentToPdf(document, plain, {
+        laid,
+        palette: one.isBlack === true ? palettes.printBlack : palettes.print,
+      }),
     );
     for (const [name, text] of textsOf(one, document)) {
       const kind = name.slice(-3) as "csv" | "svg" | "dxf";

@@ -41,6 +41,7 @@ export { type Orientation, type Paper, type PaperSize, paperSizeMm } from "./pap
 export { arcSteps } from "./pathText.ts";
 export type * from "./scene.ts";
 export { area, point } from "./scene.ts";
+export { scaleMarks } from "./scaleMarks.ts";
 export { markSvg, type SvgOptions, sceneToSvg } from "./sceneToSvg.ts";
 export { severityTag, severityTagWidthMm } from "./severityTag.ts";
 export { type SheetHead, type SheetRoom, sheetFrame, sheetRoom } from "./sheetFrame.ts";

@@ -111,6 +111,8 @@ export interface WireMark {
   readonly areaMm2: number | null;
   /** Null where the colour is not known yet: drawn white, dashed edge. */
   readonly colours: WireColours | null;
+  /** Set in another size than a sheet's own; absent: 1. */
+  readonly sizeRatio?: number | undefined;
 }
 
 /** A symbol set down with its centre at a point. */
@@ -126,6 +128,8 @@ export interface SymbolPlacement {
   readonly turnDeg?: 0 | 90 | 180 | 270 | undefined;
   /** Left and right exchanged, before turning. */
   readonly mirrored?: boolean | undefined;
+  /** Set in another size than a sheet's own, about its centre; absent: 1. */
+  readonly sizeRatio?: number | undefined;
 }
 
 export type PrimitiveMark = LineMark | PolylineMark | PathMark | RectMark | CircleMark | TextMark;

@@ -1,3 +1,4 @@
+import { scaled, scaleMark } from "./scaleMarks.ts";
 import type { PointMm, PrimitiveMark, SymbolPlacement } from "./scene.ts";
 import type { SymbolName } from "./symbolName.ts";
 import { joinShapes } from "./symbolShapes/joinShapes.ts";
@@ -18,14 +19,21 @@ const SHAPES: Readonly<Record<SymbolName, SymbolShape>> = {
 /** Plain marks of a symbol set down on the page. */
 export function symbolMarks(placement: SymbolPlacement): PrimitiveMark[] {
   const place = placing(placement);
-  return SHAPES[placement.symbol].marks.map((mark) => transformMark(mark, place));
+  const { sizeRatio = 1 } = placement;
+  const { marks } = SHAPES[placement.symbol];
+  const sized = sizeRatio === 1 ? marks : marks.map((mark) => scaleMark(mark, sizeRatio));
+  return sized.map((mark) => transformMark(mark, place));
 }
 
 /** Where wires meet a symbol set down on the page, by the pin's name. */
 export function symbolPins(placement: SymbolPlacement): Readonly<Record<string, PointMm>> {
   const place = placing(placement);
+  const { sizeRatio = 1 } = placement;
   return Object.fromEntries(
-    Object.entries(SHAPES[placement.symbol].pins).map(([name, at]) => [name, place(at)]),
+    Object.entries(SHAPES[placement.symbol].pins).map(([name, at]) => [
+      name,
+      place(scaled(at, sizeRatio)),
+    ]),
   );
 }
 

@@ -1,6 +1,7 @@
 import { contrastRatio } from "./contrastRatio.ts";
 import { WIRE_EDGE_MM, wireBodyMm } from "./lineWidth.ts";
 import type { Palette } from "./palette.ts";
+import { scaled, scaleMark } from "./scaleMarks.ts";
 import type { PolylineMark, Stroke, WireColours, WireMark } from "./scene.ts";
 import { colourValue, isLight } from "./wireColour.ts";
 
@@ -15,6 +16,14 @@ export const TRACER_CONTRAST_MIN = 2.2;
 
 /** What is drawn of a wire from the outside in: casing, body, then hairline and tracers where it has any. */
 export function wireMarks(mark: WireMark, palette: Palette): PolylineMark[] {
+  const { sizeRatio = 1 } = mark;
+  if (sizeRatio === 1) return strokesOf(mark, palette);
+  const points = mark.points.map((at) => scaled(at, 1 / sizeRatio));
+  const strokes = strokesOf({ ...mark, points }, palette);
+  return strokes.map((stroke) => scaleMark(stroke, sizeRatio) as PolylineMark);
+}
+
+function strokesOf(mark: WireMark, palette: Palette): PolylineMark[] {
   const bodyMm = wireBodyMm(mark.areaMm2);
   const line = (stroke: Stroke): PolylineMark => ({
     kind: "polyline",

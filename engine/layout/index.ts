@@ -10,3 +10,12 @@ export {
   type PlacedBlock,
   placeBlocks,
 } from "./board/placeBlocks.ts";
+export type { PlacedItem } from "./diagram/columnPlaces.ts";
+export type * from "./diagram/ladder.ts";
+export {
+  type DiagramLayout,
+  type DiagramRoom,
+  layoutDiagram,
+  type PlacedNode,
+  type PlacedSegment,
+} from "./diagram/layoutDiagram.ts";

@@ -10,6 +10,8 @@ export interface PackPaper {
   readonly rows: readonly (readonly CsvValue[])[] | null;
   /** Name of the drawing file of each sheet; null where the paper is a list. */
   readonly drawings: readonly string[] | null;
+  /** True: set for a printer with black ink alone. */
+  readonly isBlack?: boolean | undefined;
   /** Drawings larger than a sheet, each written whole for a roll or a plotter. */
   readonly plots?: readonly { readonly name: string; readonly page: Page }[] | undefined;
 }

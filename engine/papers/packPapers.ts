@@ -7,6 +7,7 @@ import { connectorPaper } from "./connectorPaper.ts";
 import { coverSheets } from "./coverSheets.ts";
 import { cutListRows, cutListSheets } from "./cutListSheets.ts";
 import { findingSheets } from "./findingSheets.ts";
+import { diagramPapers } from "./diagram/diagramPapers.ts";
 import { fuseRows, fuseSheets } from "./fuseSheets.ts";
 import { jointRows, jointSheets } from "./jointSheets.ts";
 import { relayLidSheets } from "./label/relayLidLabel.ts";
@@ -48,6 +49,7 @@ export function packPapers(
     ),
     listed("16-labels", "Wire labels", wireLabelSheets(input), wireLabelRows(input)),
     listed("17-relay-labels", "Relay labels", relayLidSheets(input), null),
+    ...diagramPapers(input, "18-whole-diagram"),
   ].filter(({ sheets }) => sheets.length > 0);
   const contents = papers.map(({ name, title, sheets }) => ({
     file: `${name}.pdf`,
