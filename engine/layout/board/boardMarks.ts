@@ -96,12 +96,9 @@ export function boardPegs(
   limbs: readonly BoardLimb[],
   nodes: readonly BoardNode[],
 ): readonly BoardPeg[] {
-  const inOrder = [...nodes]
-    .filter(({ station, kind }) => station !== null || kind !== "passed")
-    .sort(
-      (p, q) =>
-        p.partIndex - q.partIndex || p.fromDatumMm - q.fromDatumMm || (p.id < q.id ? -1 : 1),
-    );
+  const inOrder = [...nodes].sort(
+    (p, q) => p.partIndex - q.partIndex || p.fromDatumMm - q.fromDatumMm || (p.id < q.id ? -1 : 1),
+  );
   const pegs: BoardPeg[] = inOrder.map(({ at, fromDatumMm, id }, i) => ({
     label: `${i + 1}`,
     at,

@@ -95,11 +95,12 @@ function nodesOf(job: Job, laid: LaidTree, origin: Point, partIndex: number): re
     const { points } = limbs[i]!;
     reached.set(limb.to, { at: points.at(-1)!, fromDatumMm: start + limb.lengthMm });
     for (const { vertex, atMm } of limb.passed) {
-      if (!stations.has(vertex)) continue;
+      if (vertex.includes("@")) continue;
       const { at, alongDeg } = alongLine(points, atMm);
       const fromDatumMm = start + atMm;
       const outwardDeg = alongDeg - 90;
-      const common = { id: vertex, station: vertex, meets: null, partIndex };
+      const station = stations.has(vertex) ? vertex : null;
+      const common = { id: vertex, station, meets: null, partIndex };
       passed.push({ ...common, kind: "passed", at, fromDatumMm, outwardDeg });
     }
   });

@@ -70,7 +70,7 @@ function rankOf(job: Job, edges: readonly LoomEdge[]): (vertex: string) => numbe
     for (const vertex of [a, b]) busy.set(vertex, (busy.get(vertex) ?? 0) + 1);
   }
   return (vertex) => {
-    if (!order.has(vertex)) return vertex.includes("@") ? 3e6 : 2e6 - (busy.get(vertex) ?? 0);
+    if (!order.has(vertex)) return vertex.includes("@") ? 3e6 : 2e6 + (busy.get(vertex) ?? 0);
     const xMm = side[vertex]?.xMm;
     return xMm === undefined
       ? 1e6 + order.get(vertex)!

@@ -43,7 +43,14 @@ export interface Obstacles {
 export interface Sides {
   readonly leftMm: number;
   readonly rightMm: number;
+  /** No further from its anchor than this; absent: any distance. */
+  readonly reachMm?: number | undefined;
 }
+
+const ANYWHERE: Sides = {
+  leftMm: Number.NEGATIVE_INFINITY,
+  rightMm: Number.POSITIVE_INFINITY,
+};
 
 const RINGS_MM = [0, 3, 7, 12, 18, 26, 36, 48, 62, 80, 100, 125, 155, 190, 240, 300, 380];
 const TURNS_DEG = [
@@ -59,7 +66,7 @@ const LEADER_FROM_MM = 9;
 export function placeBlocks(
   blocks: readonly BlockToPlace[],
   obstacles: Obstacles,
-  sides: Sides = { leftMm: Number.NEGATIVE_INFINITY, rightMm: Number.POSITIVE_INFINITY },
+  sides: Sides = ANYWHERE,
 ): readonly PlacedBlock[] {
   const order = [...blocks].sort(
     (p, q) => q.widthMm * q.heightMm - p.widthMm * p.heightMm || (p.id < q.id ? -1 : 1),
@@ -67,9 +74,15 @@ export function placeBlocks(
   const placed = new Map<string, PlacedBlock>();
   const leaders: Segment[] = [];
   for (const block of order) {
-    const one = placeOne(block, obstacles, [...placed.values()], leaders, sides);
+    const one = placeOne(
+      block,
+      obstacles,
+      [...placed.values()].filter(({ isFree }) => isFree),
+      leaders,
+      sides,
+    );
     placed.set(block.id, one);
-    if (one.leader !== null) leaders.push(one.leader);
+    if (one.isFree && one.leader !== null) leaders.push(one.leader);
   }
   return blocks.map(({ id }) => placed.get(id)!);
 }
@@ -79,11 +92,11 @@ function placeOne(
   obstacles: Obstacles,
   others: readonly Rectangle[],
   leaders: readonly Segment[],
-  { leftMm, rightMm }: Sides,
+  { leftMm, rightMm, reachMm = Number.POSITIVE_INFINITY }: Sides,
 ): PlacedBlock {
   let last: PlacedBlock | null = null;
   let outside: PlacedBlock | null = null;
-  for (const ringMm of RINGS_MM) {
+  for (const ringMm of RINGS_MM.filter((one) => one <= reachMm)) {
     for (const turn of TURNS_DEG) {
       const candidate = at(block, ringMm, block.towardsDeg + turn);
       last = candidate;
