@@ -6,7 +6,6 @@ import {
   kneeV,
   openCircuitV,
 } from "../operate/index.ts";
-import type { LightingState } from "./lightingStates.ts";
 import { supplyRule } from "./supplyRule.ts";
 
 /** A charging source as the battery posts see it in one lighting state. */
@@ -41,12 +40,13 @@ export interface ChargingSource {
 /**
  * The sources of a job in a lighting state.
  *
- * @param held  the job laid out with a battery that stands at the set volts and hardly takes any current: what its posts stand
+ * @param positions  of every switch, brake and indicators on as the job at its means has them.
+ * @param held  the job at its means, laid out with a battery that stands at the set volts and hardly takes any current: what its posts stand
  *              at is what the regulator holds them at, drops of the sense wire and the charge lead included.
  */
 export function chargingSources(
   held: CompiledJob,
-  state: LightingState,
+  positions: Readonly<Record<string, string>>,
 ): readonly ChargingSource[] {
   const { job, jobNetwork } = held;
   const speedRpm = Math.max(
@@ -56,7 +56,7 @@ export function chargingSources(
   const solution =
     speedRpm === 0
       ? null
-      : held.solve({ positions: state.positions, engine: { mode: "running", speedRpm } });
+      : held.solve({ positions, flash: "on", engine: { mode: "running", speedRpm } });
   const postsV = solution === null ? null : postVolts(held, solution.nodeV);
   return jobNetwork.sources.map((source, k) => {
     const row = solution?.converged ? solution.supplies.rows[k] : undefined;

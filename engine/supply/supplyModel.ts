@@ -54,18 +54,19 @@ export function supplyModel(
   const compiled = compileJob(job, conductors, { conditions });
   const { states, duty } = lightingStates(compiled);
   const duties = { ...tableDuties(), ...options.duties };
-  const averaged = compileJob(averagedJob(job, duty, duties), conductors, { conditions });
+  const mean = averagedJob(job, duty, duties);
+  const averaged = compileJob(mean, conductors, { conditions });
   const setV = compiled.jobNetwork.sources.find((source) => source.setV !== null)?.setV ?? null;
   const held =
     setV === null
-      ? compiled
-      : compileJob(job, conductors, {
-          conditions: { ...conditions, battery: { emfV: setV } },
+      ? averaged
+      : compileJob(mean, conductors, {
+          conditions: { ...conditions, battery: { emfV: setV, internalOhm: HELD_OHM } },
         });
   const modelled = states.flatMap((state): ModelState[] => {
     const positions = ridden(state, duty);
     const demand = demandCurve(averaged, { positions, flash: "on" });
-    return demand === null ? [] : [{ ...state, demand, sources: chargingSources(held, state) }];
+    return demand === null ? [] : [{ ...state, demand, sources: chargingSources(held, positions) }];
   });
   const battery = chargedBattery(job, ambientC);
   return {
@@ -81,6 +82,9 @@ export function supplyModel(
     battery,
   };
 }
+
+/** Resistance of the battery the held volts are found with, Ω: it takes next to nothing wherever above or below they lie. */
+const HELD_OHM = 1;
 
 /** Positions with one brake switch on and the indicators to one side, as the averaged job draws them at their means. */
 export function ridden(
