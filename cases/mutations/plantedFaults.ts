@@ -27,7 +27,7 @@ const thin = (id: string): Operation => ({
   list: "wires",
   id,
   path: ["size"],
-  value: { make: "thin-0.5", basis: "chosen" },
+  value: { make: "thin-0.35", basis: "chosen" },
 });
 /** No strap, and an engine that hangs in rubber. */
 const unstrapped = (strap: string): readonly Operation[] => [
