@@ -23,9 +23,12 @@ export function refuse(
     return 2;
   }
   for (const refusal of refusals) {
-    const line = refusal.line === null ? "" : `, line ${refusal.line}`;
+    const line = refusal.line === null ? [] : [`line ${refusal.line}`];
+    // The whole document has the empty pointer.
+    const pointer = refusal.pointer === "" ? [] : [refusal.pointer];
+    const place = [...pointer, ...line].join(", ") || "the job";
     const found = refusal.found === "" ? "" : ` Found: ${refusal.found}.`;
-    world.err(`${wrapText(`${refusal.pointer}${line}: ${refusal.message}${found}`, 100)}\n`);
+    world.err(`${wrapText(`${place}: ${refusal.message}${found}`, 100)}\n`);
     world.err(`${wrapText(refusal.remedy, 100, "    ")}\n`);
   }
   world.err(

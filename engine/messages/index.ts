@@ -26,3 +26,4 @@ export {
   refusal,
   refusalCatalogue,
 } from "./refusals.ts";
+export type { StateRefusalCode } from "./refusalsOfStates.ts";

@@ -2,14 +2,16 @@ import type { Refusal } from "./finding.ts";
 import { refusalsOfEdits } from "./refusalsOfEdits.ts";
 import { refusalsOfFields } from "./refusalsOfFields.ts";
 import { refusalsOfReferences } from "./refusalsOfReferences.ts";
+import { refusalsOfStates } from "./refusalsOfStates.ts";
 import { refusalsOfText } from "./refusalsOfText.ts";
 
-/** Every refusal of the job's reader: permanent code, what happened, what to do. `{word}` is filled in from the case. */
+/** Every refusal of the job's reader, of a change and of a state: permanent code, what happened, what to do. `{word}` is filled in from the case. */
 export const refusalCatalogue = {
   ...refusalsOfText,
   ...refusalsOfFields,
   ...refusalsOfReferences,
   ...refusalsOfEdits,
+  ...refusalsOfStates,
 } as const;
 
 export type RefusalCode = keyof typeof refusalCatalogue;

@@ -41,6 +41,5 @@ export { solveState } from "./solveState.ts";
 export { type Spice, type SpiceRelays, spiceOf, spiceText } from "./spiceText.ts";
 export { type FullState, startingStates } from "./startingStates.ts";
 export { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
-export { stateRefusals } from "./stateRefusal.ts";
 export type { SupplySource } from "./supplySources.ts";
 export { type WorstCurrent, type WorstCurrents, worstCurrents } from "./worstCurrents.ts";

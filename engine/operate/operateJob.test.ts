@@ -264,6 +264,15 @@ describe("refusals", () => {
       { battery: { emfV: Number.NaN } },
       "state-number Give a finite number in the range of things that exist.",
     ],
+    // Each of these was once worked with: a battery of -5 V, an engine at a thousand million rpm, a lamp of exponent 7.
+    ...[
+      { battery: { emfV: -5 } },
+      { engine: { mode: "running" as const, speedRpm: 1e9 } },
+      { lampExponent: 7 },
+    ].map((request): [OperateRequest, string] => [
+      request,
+      "state-number Give a finite number in the range of things that exist.",
+    ]),
   ])("%j", (request, expected) => {
     expect(refused(request)).toEqual([expected]);
   });

@@ -17,6 +17,11 @@ export const STANDARD_CONDUCTOR_C = 20;
 /** How `short` writes the main body. */
 export const EARTH = "earth";
 
+/** Bounds of what is worked with: beyond them a number is a slip of the pen. */
+const BATTERY_V_MAX = 60;
+const ENGINE_RPM_MAX = 30_000;
+const LAMP_EXPONENT_MAX = 2;
+
 /** Position of every switch at rest, or following the engine. */
 export function restPositions(
   job: Job,
@@ -166,12 +171,20 @@ function wrongNumbers(request: OperateRequest): readonly Refusal[] {
     ...Object.entries(request.extraOhm ?? {}).map(
       ([name, ohm]) => [`--ohm ${name}`, ohm, above0(ohm)] as const,
     ),
-    ["--lamp-exponent", request.lampExponent, above0(request.lampExponent ?? 1)],
-    ["--battery", stated?.emfV, Number.isFinite(stated?.emfV ?? 0)],
+    [
+      "--lamp-exponent",
+      request.lampExponent,
+      above0(request.lampExponent ?? 1) && (request.lampExponent ?? 1) <= LAMP_EXPONENT_MAX,
+    ],
+    ["--battery", stated?.emfV, inRange(stated?.emfV ?? 0, 0, BATTERY_V_MAX)],
     ["--battery", stated?.internalOhm, above0(stated?.internalOhm ?? 1)],
     ["--ambient", request.ambientC, inRange(request.ambientC ?? 0, -60, 150)],
     ["--conductor", request.conductorC, inRange(request.conductorC ?? 0, -60, 300)],
-    ["--engine", request.engine?.speedRpm, (request.engine?.speedRpm ?? 0) >= 0],
+    [
+      "--engine",
+      request.engine?.speedRpm,
+      inRange(request.engine?.speedRpm ?? 0, 0, ENGINE_RPM_MAX),
+    ],
   ];
   return wrong
     .filter(([, , isRight]) => !isRight)
@@ -185,6 +198,6 @@ function wrongNumbers(request: OperateRequest): readonly Refusal[] {
     );
 }
 
-function inRange(valueC: number, lowC: number, highC: number): boolean {
-  return valueC >= lowC && valueC <= highC;
+function inRange(value: number, least: number, most: number): boolean {
+  return value >= least && value <= most;
 }

@@ -127,7 +127,7 @@ function wiresOf({ wires }: OperateSolution): string {
       wire.from,
       wire.to,
       amps(wire.currentA),
-      wire.dropV === null ? "length not known" : printQuantity(wire.dropV, "V"),
+      wire.dropV === null ? (wire.why ?? "not known") : printQuantity(wire.dropV, "V"),
     ]);
   if (rows.length === 0) return "No wire carries current.";
   return printTable(["wire", "from", "to", "amps", "drop"], rows, { right: [3, 4] });
