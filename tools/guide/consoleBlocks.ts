@@ -24,15 +24,17 @@ export function shellWords(command: string): readonly string[] {
   );
 }
 
-/** Whether an output matches what the document shows, lines left out included. */
+/** Whether an output is what the document shows. Lines left out are marked by `…` alone on a line; some lines must be shown. */
 export function matchesShown(actual: string, shown: string): boolean {
   const pieces = shown.split(/^…\n/m);
+  if (pieces.length === 1) return actual === shown;
+  if (pieces.every((piece) => piece === "")) return false;
   let at = 0;
   return pieces.every((piece, i) => {
+    if (piece === "") return true;
     const found = i === 0 ? (actual.startsWith(piece) ? 0 : -1) : actual.indexOf(piece, at);
+    if (found === -1) return false;
     at = found + piece.length;
-    if (i === pieces.length - 1 && !shown.endsWith("…\n"))
-      return found !== -1 && actual.endsWith(piece);
-    return found !== -1;
+    return i < pieces.length - 1 || at === actual.length;
   });
 }

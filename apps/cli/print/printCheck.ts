@@ -16,7 +16,7 @@ export function printCheck(job: Job, result: CheckResult): string {
   const { counts } = result;
   const head = [
     wrapText(`${job.name}, revision ${job.revision}`, 100),
-    `${job.supply.nominalV} V, ${job.supply.earthPolarity} earth, ${result.wires.length} wires and fly leads, ${result.fuses.length} fuses`,
+    `${job.supply.nominalV} V, ${job.supply.earthPolarity} earth, ${counted(result.wires.length, "wire or fly lead", "wires and fly leads")}, ${counted(result.fuses.length, "fuse", "fuses")}`,
     "",
     VERDICTS[result.verdict],
     `${counts.stop} stop, ${counts.notProven} not proven, ${counts.mend} mend, ${counts.advise} advise`,
@@ -30,6 +30,9 @@ export function printCheck(job: Job, result: CheckResult): string {
   );
   return `${[head.join("\n"), ...findings.map(printFinding), printFuses(result)].join("\n\n")}\n`;
 }
+
+const counted = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;
 
 function printFinding(finding: SpokenFinding): string {
   const accepted = finding.accepted

@@ -17,7 +17,7 @@ export function printWire(answer: WireAnswer): string {
     ratingsOf(answer),
     dropOf(answer),
     shortOf(answer),
-    answer.why.map((why) => wrapText(why, 100)).join("\n"),
+    whyOf(answer),
   ];
   return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
 }
@@ -46,8 +46,9 @@ function areaOf({
   return lines.join("\n");
 }
 
-function ratingsOf({ ratings, governs }: WireAnswer): string {
+function ratingsOf({ ratings, governs, ask }: WireAnswer): string {
   if (ratings.length === 0) return "";
+  if (ask !== null) return spreadOf(ratings);
   const rows = ratings.map((rating) => [
     rating.make,
     rating.kind,
@@ -66,6 +67,16 @@ function ratingsOf({ ratings, governs }: WireAnswer): string {
   return `${table}${wrapText(last, 100)}`;
 }
 
+/** While the name leaves several makes open their figures are not listed one by one: the least stands. */
+function spreadOf(ratings: WireAnswer["ratings"]): string {
+  const here = ratings.filter((rating) => rating.kind === "in this place");
+  if (here.length === 0) return "";
+  const rising = [...here].sort((left, right) => left.currentA - right.currentA);
+  const [least, most] = [rising[0]!, rising.at(-1)!];
+  const words = `Until then reckon with the least: ${printQuantity(least.currentA, "A")} (${least.make}, ${least.basis}). The makes it may be carry up to ${printQuantity(most.currentA, "A")} here (${most.make}).`;
+  return wrapText(words, 100);
+}
+
 function dropOf({ drop }: WireAnswer): string {
   if (drop === null) return "";
   const percent = drop.percent === null ? "" : ` (${printNumber(drop.percent, 1)} %)`;
@@ -79,6 +90,13 @@ function dropOf({ drop }: WireAnswer): string {
     100,
   );
 }
+
+/** What could not be answered, unless nobody asked for it. */
+const whyOf = ({ why }: WireAnswer): string =>
+  why
+    .filter((one) => !one.startsWith("drop: give"))
+    .map((one) => wrapText(one, 100))
+    .join("\n");
 
 const shortOf = ({ adiabaticA2s }: WireAnswer): string =>
   adiabaticA2s === null
