@@ -53,8 +53,7 @@ function cableText(one: CableSide): string {
 }
 
 function standingOf({ standing }: SupplyAnswer): string {
-  const hours = (timeS: number | null): string =>
-    timeS === null ? "never" : `${printNumber(timeS / HOUR_S, 1)} h`;
+  const hours = (timeS: number | null): string => (timeS === null ? "never" : spell(timeS));
   const rows = standing.map((row) => [
     row.name,
     row.currentA < 0.1 ? `${printNumber(1000 * row.currentA, 1)} mA` : amps(row.currentA),

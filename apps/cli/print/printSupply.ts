@@ -64,7 +64,7 @@ function balanceOf({ balances, atV }: SupplyAnswer, unchanged: SupplyAnswer | nu
   const rows = balances.map((one) => {
     const before = former.get(one.state);
     return [
-      one.name,
+      shortened(one.name),
       amps(one.demandA),
       `${printNumber(one.demandW, 0)} W`,
       one.why === null ? rpm(one.balanceRpm) : "not known",
@@ -76,6 +76,12 @@ function balanceOf({ balances, atV }: SupplyAnswer, unchanged: SupplyAnswer | nu
   if (unchanged !== null) heading.push("before");
   return printTable(heading, rows, { right: [1, 2, 3, 4, 5] });
 }
+
+const LONGEST_NAME = 44;
+
+/** Whole names are in the JSON. */
+const shortened = (name: string): string =>
+  name.length <= LONGEST_NAME ? name : `${name.slice(0, LONGEST_NAME - 1)}…`;
 
 function speedsOf({ balances }: SupplyAnswer): string {
   const blocks = balances.filter(({ rows }) => rows.length > 0);

@@ -17,7 +17,8 @@ const NAME_MM = 46;
 const VALUE_MM = 22;
 /** Steps under this share of what is lost are drawn as one. */
 const SMALL_RATIO = 0.01;
-/** Rows that stay with the heading. */
+/** A plot of so few rows is not parted by a page; of a longer one some stay with the heading. */
+const WHOLE_ROWS = 14;
 const KEPT_ROWS = 4;
 
 interface Bar {
@@ -39,8 +40,9 @@ export function fallBlocks(
   if (lostV <= 0) return [];
   const scaleMm = (widthMm - NAME_MM - VALUE_MM) / lostV;
   let beforeV = 0;
-  return barsOf(fall, nameOf, lostV).map((bar, k): Block => {
-    const keepWithNext = k < KEPT_ROWS;
+  const bars = barsOf(fall, nameOf, lostV);
+  return bars.map((bar, k): Block => {
+    const keepWithNext = bars.length <= WHOLE_ROWS || k < KEPT_ROWS;
     if (bar.side === "load") return { ...loadRow(bar, widthMm), keepWithNext };
     const fromMm = NAME_MM + beforeV * scaleMm;
     beforeV += bar.dropV;

@@ -31,25 +31,25 @@ const TOP_MM = 7;
 const RIGHT_MM = 4;
 
 /** Rules, figures and axis names of a plot laid into an area. */
-export function plotGround(whole: AreaMm, x: PlotAxis, y: PlotAxis): PlotGround {
+export function plotGround(whole: AreaMm, across: PlotAxis, up: PlotAxis): PlotGround {
   const inner: AreaMm = {
     xMm: whole.xMm + LEFT_MM,
     yMm: whole.yMm + TOP_MM,
     widthMm: whole.widthMm - LEFT_MM - RIGHT_MM,
     heightMm: whole.heightMm - TOP_MM - BOTTOM_MM,
   };
-  const at = (atX: number, atY: number): PointMm =>
+  const at = (x: number, y: number): PointMm =>
     point(
-      inner.xMm + (inner.widthMm * (atX - x.min)) / (x.max - x.min),
-      inner.yMm + inner.heightMm - (inner.heightMm * (atY - y.min)) / (y.max - y.min),
+      inner.xMm + (inner.widthMm * (x - across.min)) / (across.max - across.min),
+      inner.yMm + inner.heightMm - (inner.heightMm * (y - up.min)) / (up.max - up.min),
     );
   const marks: Mark[] = [];
-  for (const value of ticksOf(x)) {
-    const foot = at(value, y.min);
-    marks.push(ruled(foot, at(value, y.max), value === x.min));
+  for (const value of ticksOf(across)) {
+    const foot = at(value, up.min);
+    marks.push(ruled(foot, at(value, up.max), value === across.min));
     marks.push(
       textMark(
-        printNumber(value, decimalsOf(x)),
+        printNumber(value, decimalsOf(across)),
         foot.xMm,
         foot.yMm + 4,
         TEXT_STYLE.fine,
@@ -57,16 +57,16 @@ export function plotGround(whole: AreaMm, x: PlotAxis, y: PlotAxis): PlotGround 
       ),
     );
   }
-  for (const value of ticksOf(y)) {
-    const side = at(x.min, value);
-    marks.push(ruled(side, at(x.max, value), value === 0 || value === y.min));
-    const label = printNumber(value, decimalsOf(y));
+  for (const value of ticksOf(up)) {
+    const side = at(across.min, value);
+    marks.push(ruled(side, at(across.max, value), value === 0 || value === up.min));
+    const label = printNumber(value, decimalsOf(up));
     marks.push(textMark(label, side.xMm - 1.5, side.yMm + CAP_MM.fine / 2, TEXT_STYLE.fine, "end"));
   }
   const middleMm = inner.xMm + inner.widthMm / 2;
   const footMm = inner.yMm + inner.heightMm + 9;
-  marks.push(textMark(x.name, middleMm, footMm, TEXT_STYLE.text, "middle"));
-  marks.push(textMark(y.name, whole.xMm, whole.yMm + CAP_MM.text, TEXT_STYLE.text));
+  marks.push(textMark(across.name, middleMm, footMm, TEXT_STYLE.text, "middle"));
+  marks.push(textMark(up.name, whole.xMm, whole.yMm + CAP_MM.text, TEXT_STYLE.text));
   return { marks, at, inner };
 }
 
@@ -90,11 +90,11 @@ const ruled = (from: PointMm, to: PointMm, isAxis: boolean): Mark => ({
 });
 
 /** A step that leaves between four and eight rules over a span: 1, 2 or 5 times a power of ten. */
-export function tickFor(span: number): number {
-  const rough = span / 6;
+export function tickFor(total: number): number {
+  const rough = total / 6;
   const power = 10 ** Math.floor(Math.log10(rough));
   const steps = [1, 2, 5, 10].map((one) => one * power);
-  return steps.find((step) => span / step <= 8) ?? 10 * power;
+  return steps.find((step) => total / step <= 8) ?? 10 * power;
 }
 
 /** The next rule above a value. */

@@ -40,7 +40,9 @@ export function ridePlot(rides: readonly NamedRide[], whole: AreaMm): readonly M
   );
   const marks: Mark[] = [...ground.marks];
   const ends: number[] = [];
-  rides.forEach((ride, k) => {
+  // Highest end first.
+  const ordered = rides.toSorted((a, b) => b.endPercent - a.endPercent);
+  ordered.forEach((ride, k) => {
     const points = pointsOf(ride, ground.at);
     marks.push({
       kind: "polyline",
@@ -52,12 +54,12 @@ export function ridePlot(rides: readonly NamedRide[], whole: AreaMm): readonly M
       },
     });
     const last = points.at(-1)!;
-    // Names of curves that end close together step aside.
+    // A name whose curve ends close under another's goes below its own.
     const hasRoom = last.xMm < whole.xMm + whole.widthMm - NAME_MM;
-    const taken = ends.filter((yMm) => Math.abs(yMm - last.yMm) < NAME_PITCH_MM).length;
+    const isCrowded = ends.some((yMm) => Math.abs(yMm - last.yMm) < 2 * NAME_PITCH_MM);
     ends.push(last.yMm);
     const text = `${ride.ride} ${printNumber(ride.endPercent, 0)} %`;
-    const yMm = last.yMm - 1.5 - taken * NAME_PITCH_MM;
+    const yMm = isCrowded ? last.yMm + NAME_PITCH_MM : last.yMm - 1.5;
     const [xMm, anchor] = hasRoom
       ? [last.xMm + 1.5, "start" as const]
       : [last.xMm - 1, "end" as const];

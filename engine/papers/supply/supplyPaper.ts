@@ -16,13 +16,14 @@ import { fallBlocks } from "./fallPlot.ts";
 import { placeNames } from "./placeNames.ts";
 import { ridePlot } from "./ridePlot.ts";
 import { supplyRows } from "./supplyRows.ts";
-import { figureBlocks, lampBlocks, standingBlocks } from "./supplyTables.ts";
+import { coilBlocks, figureBlocks, lampBlocks, standingBlocks } from "./supplyTables.ts";
 
 const PLOT_MM = 78;
 /** Rides longer than this have a plot of their own scale elsewhere: they would flatten the others. */
 const SHORT_RIDE_S = 2 * 3600;
 /** Plots of lighting states on paper; the rest is in the rows. */
 const MOST_PLOTS = 4;
+const ALIKE_RATIO = 0.02;
 
 /** Will it charge, will it start, will it last: plots first, then tables. Left out where a machine has no battery. */
 export function supplyPaper(input: PaperInput, name: string): PackPaper {
@@ -46,6 +47,7 @@ function supplyBlocks(input: PaperInput, answer: SupplyAnswer, content: AreaMm):
     ...rideBlocks(answer, widthMm),
     ...startBlocks(input, answer, widthMm),
     ...lampFallBlocks(input, answer, widthMm),
+    ...coilBlocks(answer, content),
     ...standingBlocks(answer, content),
     ...lampBlocks(answer, content),
     ...figureBlocks(answer, content),
@@ -83,12 +85,18 @@ const plotBlock = (widthMm: number, draw: (whole: AreaMm) => readonly Mark[]): B
 
 function balanceBlocks({ balances }: SupplyAnswer, widthMm: number): readonly Block[] {
   const drawn = balances.filter(({ rows }) => rows.length > 0);
-  const first = drawn.toSorted((a, b) => b.demandA - a.demandA).slice(0, MOST_PLOTS);
-  return first.flatMap((balance) => [
-    ...headingBlock(`Amps against speed: ${balance.name}`, widthMm, 2),
-    plotBlock(widthMm, (whole) => balancePlot(balance, whole)),
-    ...paragraphBlocks(balanceWords(balance), widthMm),
-  ]);
+  const falling = drawn.toSorted((a, b) => b.demandA - a.demandA);
+  // States that draw alike have the same plot.
+  const told = falling.filter(
+    ({ demandA }, k) => k === 0 || demandA < (1 - ALIKE_RATIO) * falling[k - 1]!.demandA,
+  );
+  return told
+    .slice(0, MOST_PLOTS)
+    .flatMap((balance) => [
+      ...headingBlock(`Amps against speed: ${balance.name}`, widthMm, 2),
+      plotBlock(widthMm, (whole) => balancePlot(balance, whole)),
+      ...paragraphBlocks(balanceWords(balance), widthMm),
+    ]);
 }
 
 function balanceWords(balance: SupplyAnswer["balances"][number]): string {

@@ -64,6 +64,33 @@ export function standingBlocks({ standing }: SupplyAnswer, content: AreaMm): rea
   return titled("Left standing, from a full battery", columns, rows, content);
 }
 
+/** Lighting coils: watts of the lamps that are on against the coil's, and what comes of it. */
+export function coilBlocks({ lightingCoils }: SupplyAnswer, content: AreaMm): readonly Block[] {
+  const columns = [
+    wide("state", "Lit by the coil"),
+    natural("coil", "Coil"),
+    natural("asked", "Asked"),
+    natural("rpm", "rpm"),
+    natural("v", "Volts rms"),
+    natural("takes", "Taken"),
+    natural("light", "Least light"),
+  ];
+  const rows = lightingCoils.flatMap(({ state, coilW, askedW, rows: speeds }) =>
+    speeds.map((row, k) => ({
+      cells: {
+        state: k === 0 ? state : "",
+        coil: k > 0 ? "" : coilW === null ? "?" : printQuantity(coilW, "W"),
+        asked: k > 0 ? "" : printQuantity(askedW, "W"),
+        rpm: printNumber(row.speedRpm, 0),
+        v: printQuantity(row.v, "V"),
+        takes: printQuantity(row.takenW, "W"),
+        light: `${printNumber(100 * row.relativeLight, 0)} %`,
+      },
+    })),
+  );
+  return titled("Alternating lighting", columns, rows, content);
+}
+
 /** Lamps at the volts they get: the slowest and the fastest speed of each. */
 export function lampBlocks({ lamps }: SupplyAnswer, content: AreaMm): readonly Block[] {
   const columns = [
