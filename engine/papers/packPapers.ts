@@ -12,6 +12,7 @@ import { fuseRows, fuseSheets } from "./fuseSheets.ts";
 import { jointRows, jointSheets } from "./jointSheets.ts";
 import { relayLidSheets } from "./label/relayLidLabel.ts";
 import { wireLabelRows, wireLabelSheets } from "./label/wireLabels.ts";
+import { locationPaper } from "./location/locationPaper.ts";
 import type { PackPaper } from "./packPaper.ts";
 import type { PaperInput } from "./paperInput.ts";
 import { sectionRows, sectionSheets } from "./section/sectionSheets.ts";
@@ -40,6 +41,7 @@ export function packPapers(
     testPaper(input, "10-test-sheet"),
     listed("11-findings", "Findings and their working", findingSheets(input), null),
     supplyPaper(input, "12-supply"),
+    locationPaper(input, "13-location-view"),
     ...boardPapers(input, "14-board", bundleOf, print),
     listed(
       "15-bundle-sections",

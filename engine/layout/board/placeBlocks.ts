@@ -18,6 +18,8 @@ export interface BlockToPlace {
   readonly heightMm: number;
   /** Least distance from the anchor. */
   readonly offMm: number;
+  /** False where nothing ties it to its anchor; absent: a leader does, from some distance on. */
+  readonly hasLeader?: boolean | undefined;
 }
 
 export interface PlacedBlock extends Rectangle {
@@ -120,7 +122,8 @@ function at(block: BlockToPlace, ringMm: number, towardsDeg: number): PlacedBloc
   const share = (component: number): number => Math.max(-1, Math.min(1, component * 1.6));
   const x = near.x - widthMm / 2 + (share(c) * widthMm) / 2;
   const y = near.y - heightMm / 2 + (share(s) * heightMm) / 2;
-  const leader = ringMm + offMm > LEADER_FROM_MM ? { a: anchor, b: near } : null;
+  const isTied = block.hasLeader !== false && ringMm + offMm > LEADER_FROM_MM;
+  const leader = isTied ? { a: anchor, b: near } : null;
   return { id, x, y, width: widthMm, height: heightMm, leader, isFree: true };
 }
 

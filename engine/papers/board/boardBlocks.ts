@@ -75,8 +75,15 @@ export function blocksOf(
     ...nodes,
     ...pegs,
     ...joints.filter((_, i) => layout.joints[i]!.limb !== null),
-    block("compass", { x: datum.at.x, y: datum.at.y - 20 }, -90, 12, compass()),
+    ...(input.job.layout.side === undefined ? [] : [compassBlock(datum.at)]),
   ];
+}
+
+function compassBlock(datum: Point): BlockHere {
+  const drawn = compass();
+  const { widthMm, heightMm } = drawn;
+  const place = { id: "compass", anchor: datum, towardsDeg: -90, offMm: 25, hasLeader: false };
+  return { drawn, place: { ...place, widthMm, heightMm } };
 }
 
 function nodeDrawn(

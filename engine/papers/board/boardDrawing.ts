@@ -47,6 +47,8 @@ export interface BoardDrawing extends Drawn {
   readonly layout: BoardLayout;
   /** What the layout's millimetres were shifted by. */
   readonly shiftMm: { readonly xMm: number; readonly yMm: number };
+  /** The job says where its stations are, so that front is left. */
+  readonly isOriented: boolean;
   /** Blocks no free place was found for. */
   readonly crowdedCount: number;
 }
@@ -100,6 +102,7 @@ export function boardDrawing(
     widthMm: box.width + 2 * BORDER_MM,
     heightMm: box.height + 2 * BORDER_MM,
     shiftMm,
+    isOriented: input.job.layout.side !== undefined,
     crowdedCount: placed.filter(({ isFree }) => !isFree).length,
   };
 }
@@ -162,8 +165,8 @@ function obstaclesOf(
   };
 }
 
-const leaderMarks = ({ leader, id }: PlacedBlock): readonly Mark[] =>
-  leader === null || id === "compass"
+const leaderMarks = ({ leader }: PlacedBlock): readonly Mark[] =>
+  leader === null
     ? []
     : [
         {

@@ -25,6 +25,8 @@ export interface FooterWords {
   /** "tile 5 of 9". */
   readonly place: string;
   readonly title: string;
+  /** Which way the machine lies on it; empty where the job does not say. */
+  readonly facing: string;
   readonly pageNumber: number;
   readonly pageCount: number;
 }
@@ -62,6 +64,6 @@ export function boardFooter(info: SheetInfo, words: FooterWords, foot: AreaMm): 
       yMm + 16.5,
       Math.min(58, restMm),
     ),
-    ...fitted("seen from the left, front is left", textX, yMm + 20.5, Math.min(60, restMm)),
+    ...fitted(words.facing, textX, yMm + 20.5, Math.min(60, restMm)),
   ];
 }

@@ -111,7 +111,7 @@ export const LEGEND: readonly LegendRow[] = [
 export function legendRow({ sign, words }: LegendRow, widthMm: number): Block {
   const lines = wrapText(words, widthMm - SIGN_MM - 3, CAP_MM.text, 400);
   return {
-    heightMm: Math.max(7, 4.2 * lines.length + 2),
+    heightMm: Math.max(6.4, 4.2 * lines.length + 1),
     marks: [
       ...sign,
       ...lines.map((line, i) => textMark(line, SIGN_MM + 3, 4.3 + 4.2 * i, TEXT_STYLE.text)),

@@ -4,9 +4,10 @@ import type { PaperInput } from "../paperInput.ts";
 import { compareNumbers, numberOf } from "../wireRows.ts";
 import { nameOf } from "./boardBlocks.ts";
 import { type BoardDrawing, boardDrawing } from "./boardDrawing.ts";
-import { type BoardPrint, boardTiling, rollPage, tilePage } from "./boardTiles.ts";
+import { type BoardPrint, boardTiling, tilePage } from "./boardTiles.ts";
 import type { BundleReader } from "./bundles.ts";
-import { mapSheet } from "./mapSheet.ts";
+import { mapSheets } from "./mapSheets.ts";
+import { rollPage } from "./rollPage.ts";
 
 /** One paper a loom: tile map, tiles, and the whole board for a roll or a plotter. A loom with nothing measured has none. */
 export function boardPapers(
@@ -20,9 +21,9 @@ export function boardPapers(
     if (drawing === null) return [];
     const title = `Board: ${loom.name}`;
     const tiling = boardTiling(drawing, print);
-    const map = mapSheet(input, title, drawing, tiling, print);
+    const maps = mapSheets(input, title, drawing, tiling, print);
     const tiles = tiling.tiles.map((tile) => ({
-      ...map,
+      ...maps[0]!,
       bookmark: [title, `tile ${tile.name}`],
       marks: [],
       ownPage: (pageNumber: number, pageCount: number) =>
@@ -39,7 +40,7 @@ export function boardPapers(
       {
         name: `${name}-${loom.id}`,
         title,
-        sheets: [map, ...tiles],
+        sheets: [...maps, ...tiles],
         rows: pegRows(input, drawing),
         drawings: null,
         plots: [

@@ -1,6 +1,7 @@
 import {
   type AreaMm,
   area,
+  CAP_MM,
   LINE_MM,
   type Mark,
   marksWithin,
@@ -14,6 +15,8 @@ import {
   type SheetInfo,
   stretchMarks,
   TEXT_STYLE,
+  type TextMark,
+  textAreaMm,
   textMark,
 } from "../../drawing/index.ts";
 import type { BoardDrawing } from "./boardDrawing.ts";
@@ -67,8 +70,12 @@ export interface Tiling {
   readonly windowHeightMm: number;
 }
 
+/** Which way the machine lies on a board, in words. */
+export const facingOf = ({ isOriented }: BoardDrawing): string =>
+  isOriented ? "seen from the left, front is left" : "";
+
 /** What undoes the printer: true millimetres over what it made of them. */
-const ratiosOf = ({ readAcrossMm, readDownMm }: BoardPrint) => ({
+export const ratiosOf = ({ readAcrossMm, readDownMm }: BoardPrint) => ({
   acrossRatio: 100 / readAcrossMm,
   downRatio: 100 / readDownMm,
 });
@@ -133,10 +140,15 @@ export function tilePage({ drawing, print, tiling, tile, info, words }: TileAske
     ...masks(shown, size.widthMm / ratios.acrossRatio, size.heightMm / ratios.downRatio),
     { kind: "rect", area: shown, stroke: { widthMm: LINE_MM.leader, colour: "rule" } },
     ...crosses(shown, overlapMm),
-    ...glueWords(tiling, tile, shown, overlapMm),
+    ...glueWords(tiling, tile, shown, overlapMm, moved),
     ...boardFooter(
       info,
-      { ...words, name: tile.name, place: `tile ${index + 1} of ${tiling.tiles.length}` },
+      {
+        ...words,
+        facing: facingOf(drawing),
+        name: tile.name,
+        place: `tile ${index + 1} of ${tiling.tiles.length}`,
+      },
       foot,
     ),
     ...(foot.widthMm < MAP_FROM_MM
@@ -184,63 +196,36 @@ function crosses({ xMm, yMm, widthMm, heightMm }: AreaMm, overlapMm: number): re
   );
 }
 
-/** Which sheet lies over the right and the lower edge. */
-function glueWords(laid: Tiling, tile: Tile, shown: AreaMm, overlapMm: number): readonly Mark[] {
+/** Which sheet lies over the right and the lower edge, written where nothing else is; nothing where there is no such place. */
+function glueWords(
+  tiling: Tiling,
+  tile: Tile,
+  shown: AreaMm,
+  overlapMm: number,
+  drawn: readonly Mark[],
+): readonly Mark[] {
   const find = (row: number, column: number): Tile | undefined =>
-    laid.tiles.find((one) => one.rowIndex === row && one.columnIndex === column);
+    tiling.tiles.find((one) => one.rowIndex === row && one.columnIndex === column);
   const right = find(tile.rowIndex, tile.columnIndex + 1);
   const lower = find(tile.rowIndex + 1, tile.columnIndex);
-  const x = shown.xMm + shown.widthMm - overlapMm / 2 - 0.9;
-  const y = shown.yMm + shown.heightMm - overlapMm / 2 + 0.9;
+  const x = shown.xMm + shown.widthMm - overlapMm / 2 - CAP_MM.fine / 2;
+  const y = shown.yMm + shown.heightMm - overlapMm / 2 + CAP_MM.fine / 2;
+  const shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8];
+  const firstFree = (words: readonly TextMark[]): readonly Mark[] =>
+    words.filter((one) => marksWithin(drawn, textAreaMm(one)).length === 0).slice(0, 1);
+  const text = (name: string) => `${name} lies over this edge`;
+  const style = TEXT_STYLE.fine;
   return [
-    ...(right === undefined
-      ? []
-      : [
-          {
-            ...textMark(
-              `${right.name} lies over this edge`,
-              x,
-              shown.yMm + shown.heightMm / 2,
-              TEXT_STYLE.fine,
-              "middle",
-            ),
-            turnDeg: 90,
-          } as Mark,
-        ]),
-    ...(lower === undefined
-      ? []
-      : [
-          textMark(
-            `${lower.name} lies over this edge`,
-            shown.xMm + shown.widthMm / 2,
-            y,
-            TEXT_STYLE.fine,
-            "middle",
-          ),
-        ]),
+    ...firstFree(
+      (right === undefined ? [] : shares).map((share) => ({
+        ...textMark(text(right!.name), x, shown.yMm + share * shown.heightMm, style, "middle"),
+        turnDeg: 90,
+      })),
+    ),
+    ...firstFree(
+      (lower === undefined ? [] : shares).map((share) =>
+        textMark(text(lower!.name), shown.xMm + share * shown.widthMm, y, style, "middle"),
+      ),
+    ),
   ];
-}
-
-/** The whole board on one sheet as long as it needs, for a roll or a plotter. */
-export function rollPage(
-  drawing: BoardDrawing,
-  print: BoardPrint,
-  info: SheetInfo,
-  title: string,
-): Page {
-  const { marginMm } = print;
-  const ratios = ratiosOf(print);
-  const left = marginMm / ratios.acrossRatio;
-  const top = marginMm / ratios.downRatio;
-  const widthMm = Math.max(drawing.widthMm, 195);
-  const foot = area(left, top + drawing.heightMm, widthMm, FOOTER_HEIGHT_MM);
-  const words = { title, name: "roll", place: "the whole board", pageNumber: 1, pageCount: 1 };
-  const marks = [...moveMarks(drawing.marks, left, top), ...boardFooter(info, words, foot)];
-  return {
-    widthMm: widthMm * ratios.acrossRatio + 2 * marginMm,
-    heightMm: (drawing.heightMm + FOOTER_HEIGHT_MM) * ratios.downRatio + 2 * marginMm,
-    title,
-    bookmark: [title],
-    marks: stretchMarks(marks, ratios, palettes.print),
-  };
 }

@@ -17,14 +17,14 @@ import { tileMap } from "./tileMap.ts";
 const PICTURE_SHARE = 0.58;
 const GAP_MM = 8;
 
-/** First sheet of a board: which tile goes where, how to print and glue, what the signs mean, what is not on it. */
-export function mapSheet(
+/** First sheet of a board, and more where the words need it: which tile goes where, how to print and glue, what the signs mean, what is not on it. */
+export function mapSheets(
   input: PaperInput,
   title: string,
   drawing: BoardDrawing,
   tiling: Tiling,
   print: BoardPrint,
-): Sheet {
+): readonly Sheet[] {
   const paper = { size: input.paper, orientation: "landscape" } as const;
   const head = {
     title,
@@ -38,16 +38,16 @@ export function mapSheet(
     xMm: content.xMm + leftMm + GAP_MM,
     widthMm: rightMm,
   });
-  return {
+  return words.map((column, i) => ({
     paper,
     documentName: "loom board",
     head,
-    bookmark: [title, "tile map"],
+    bookmark: [title, i === 0 ? "tile map" : `tile map, continued ${i + 1}`],
     marks: [
-      ...tileMap(drawing, tiling, { ...content, widthMm: leftMm }),
-      ...(words[0]?.marks ?? []),
+      ...(i === 0 ? tileMap(drawing, tiling, { ...content, widthMm: leftMm }) : []),
+      ...column.marks,
     ],
-  };
+  }));
 }
 
 function wordBlocks(
