@@ -5,12 +5,22 @@ import { wrapText } from "../wrapText.ts";
 
 const ORDER = ["stop", "not-proven", "mend", "advise"] as const;
 const VERDICTS = {
-  fit: "PROVEN: no state lights what it should not, and no single short outlives its fuse.",
+  fit: "PROVEN: no state lights what it should not, and no short behind a fuse burns a wire.",
   mend: "MEND: put these right before it is used.",
   stop: "STOP: a single fault can burn this loom. Do not connect the battery.",
   "not-proven": "NOT PROVEN: a safety question rests on a figure nobody has confirmed.",
 } as const;
 const WIDTH_COUNT = 100;
+
+/** What the verdict does not cover, said in the same breath. */
+function unguardedOf({ findings }: ProveResult): string {
+  const wires = findings
+    .filter(({ code }) => code === "proof-lead-unfused" || code === "proof-starter-cable-unfused")
+    .map(({ subject }) => subject.id);
+  if (wires.length === 0) return "";
+  const words = `No fuse guards ${wires.join(", ")}: they stand on being short, sleeved and clipped.`;
+  return `\n${wrapText(words, WIDTH_COUNT)}`;
+}
 
 /** Verdict and what was covered, then findings worst first, then the truth table, fuses, and the wires with the least margin. */
 export function printProve(job: Job, result: ProveResult): string {
@@ -18,7 +28,7 @@ export function printProve(job: Job, result: ProveResult): string {
     result.findings.filter((finding) => finding.severity === severity),
   );
   const parts = [
-    `${wrapText(`${job.name}, revision ${job.revision}`, WIDTH_COUNT)}\n\n${VERDICTS[result.verdict]}`,
+    `${wrapText(`${job.name}, revision ${job.revision}`, WIDTH_COUNT)}\n\n${VERDICTS[result.verdict]}${unguardedOf(result)}`,
     printCoverage(result),
     ...findings.map(printFinding),
     `Which switches light what\n${printTruth(result)}`,
