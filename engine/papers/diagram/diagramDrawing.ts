@@ -24,8 +24,8 @@ export const HEAD_MM = 7;
 const FOOT_PITCH_MM = 7.6;
 
 export interface DiagramDrawing {
-  /** From the upper left corner of the room. */
-  readonly marks: readonly Mark[];
+  /** From the upper left corner of the room; made when asked for. */
+  readonly marks: () => readonly Mark[];
   readonly layout: DiagramLayout;
   /** Columns each part stands in, from 1. */
   readonly columnsOfPart: ReadonlyMap<string, readonly number[]>;
@@ -66,16 +66,17 @@ export function diagramDrawing(
   return {
     layout,
     columnsOfPart: columnsOfParts(drawn),
-    marks: moveMarks(
-      [
-        ...layout.segments.flatMap((segment) => segmentMarks(drawn, segment)),
-        ...layout.nodes.flatMap((node) => nodeMarks(drawn, node)),
-        ...railWords(drawn),
-        ...columnFeet(input, layout, maker.behind, ladderMm),
-      ],
-      0,
-      HEAD_MM,
-    ),
+    marks: () =>
+      moveMarks(
+        [
+          ...layout.segments.flatMap((segment) => segmentMarks(drawn, segment)),
+          ...layout.nodes.flatMap((node) => nodeMarks(drawn, node)),
+          ...railWords(drawn),
+          ...columnFeet(input, layout, maker.behind, ladderMm),
+        ],
+        0,
+        HEAD_MM,
+      ),
   };
 }
 

@@ -63,9 +63,11 @@ export function symbolReachMm(
   symbol: SymbolName,
   sizeRatio: number,
 ): { readonly leftMm: number; readonly rightMm: number } {
-  const marks = symbolMarks({ symbol, at: { xMm: 0, yMm: 0 }, sizeRatio });
-  const xsMm = marks.flatMap(xsOf);
-  return { leftMm: -Math.min(0, ...xsMm), rightMm: Math.max(0, ...xsMm) };
+  const xsMm = symbolMarks({ symbol, at: { xMm: 0, yMm: 0 } }).flatMap(xsOf);
+  return {
+    leftMm: -Math.min(0, ...xsMm) * sizeRatio,
+    rightMm: Math.max(0, ...xsMm) * sizeRatio,
+  };
 }
 
 function xsOf(mark: PrimitiveMark): readonly number[] {

@@ -1,6 +1,5 @@
 import {
   type AreaMm,
-  type Mark,
   moveMarks,
   type Paper,
   type PaperSize,
@@ -12,8 +11,8 @@ import {
 import type { DiagramLayout } from "../../layout/index.ts";
 import { lettersName } from "../colourText.ts";
 import type { PaperInput } from "../paperInput.ts";
-import { type ContactStrip, contactStrip } from "./contactStrip.ts";
-import { type DiagramDrawing, diagramDrawing } from "./diagramDrawing.ts";
+import { contactStrip } from "./contactStrip.ts";
+import { diagramDrawing } from "./diagramDrawing.ts";
 
 /** Sizes of the lettering series: 2.5 mm and more, or one step of root 2 smaller, where capitals are 1.8 mm and more. */
 const SET_RATIOS = [1, Math.SQRT1_2] as const;
@@ -31,11 +30,13 @@ export function diagramSheet(input: PaperInput, size: PaperSize): DiagramSheet {
   const paper: Paper = { size, orientation: "landscape" };
   const head = headOf(input);
   const { content } = sheetRoom(paper, input.info, head);
-  const { drawn, strip, setRatio } = best(
+  const { drawn, stripTopMm, setRatio } = best(
     SET_RATIOS.map((setRatio) => () => inRoom(input, content, setRatio)),
   );
+  const strip = contactStrip(input, drawn.columnsOfPart, content.widthMm / setRatio);
+  const contacts = moveMarks(strip.marks, 0, stripTopMm);
   const marks = moveMarks(
-    scaleMarks([...drawn.marks, ...strip.marks], setRatio),
+    scaleMarks([...drawn.marks(), ...contacts], setRatio),
     content.xMm,
     content.yMm,
   );
@@ -66,21 +67,11 @@ function best(ways: readonly (() => InRoom)[]): InRoom {
   return tried.find(({ drawn }) => drawn.layout.fits) ?? tried.at(-1)!;
 }
 
-function inRoom(
-  input: PaperInput,
-  content: AreaMm,
-  setRatio: number,
-): { readonly drawn: DiagramDrawing; readonly strip: ContactStrip; readonly setRatio: number } {
+function inRoom(input: PaperInput, content: AreaMm, setRatio: number) {
   const widthMm = content.widthMm / setRatio;
   const heightMm = content.heightMm / setRatio;
-  const roomFor = contactStrip(input, new Map(), widthMm).heightMm;
-  const drawn = diagramDrawing(input, widthMm, heightMm - roomFor);
-  const strip = contactStrip(input, drawn.columnsOfPart, widthMm);
-  return {
-    drawn,
-    setRatio,
-    strip: { ...strip, marks: moveMarks(strip.marks as Mark[], 0, heightMm - roomFor) },
-  };
+  const stripTopMm = heightMm - contactStrip(input, new Map(), widthMm).heightMm;
+  return { drawn: diagramDrawing(input, widthMm, stripTopMm), stripTopMm, setRatio };
 }
 
 function headOf({ job }: PaperInput): SheetHead {

@@ -74,8 +74,8 @@ export function pinNames(step: DiagramStep & { readonly kind: "part" }): readonl
 
 /** A symbol whose feed stands beside its middle is moved so that its feed is on the line. */
 export function feedShiftMm(symbol: SymbolName): number {
-  const { feed } = symbolPins({ symbol, at: point(0, 0), sizeRatio: SYMBOL_RATIO });
-  return feed === undefined ? 0 : -feed.xMm;
+  const { feed } = symbolPins({ symbol, at: point(0, 0) });
+  return feed === undefined ? 0 : -feed.xMm * SYMBOL_RATIO;
 }
 
 /** From the line to the lettering at the right of a symbol that has its feed on the line. */
