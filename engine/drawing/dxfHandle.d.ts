@@ -1,5 +1,5 @@
 declare module "dxf-writer/src/Handle.js" {
-  /** Counter the library numbers its entities with; shared by all drawings of a process. */
+  /** Counter the library numbers its entities with; shared by all drawings it makes. */
   const Handle: { seed: number };
   export default Handle;
 }

@@ -19,6 +19,6 @@ export {
   type PlacedNode,
   type PlacedSegment,
 } from "./diagram/layoutDiagram.ts";
-export type { SideShape } from "./side/bodyShapes.ts";
+export type { SideShape } from "./side/sideShape.ts";
 export { type SideRun, type SideStation, type SideView, sideView } from "./side/sideView.ts";
 export { spreadApart } from "./side/spreadApart.ts";

@@ -1,10 +1,6 @@
-import {
-  type Point,
-  pointSegmentDistance,
-  polylineDistance,
-  segmentCrossing,
-} from "../../geometry/index.ts";
+import { type Point, polylineDistance, segmentCrossing } from "../../geometry/index.ts";
 import type { LimbFacts, Pose } from "./boardPose.ts";
+import { labelCost } from "./labelCost.ts";
 import { BENDS, type LimbShape } from "./limbShape.ts";
 import { type Box, boxGapMm, boxOf, unionOf } from "./lineBox.ts";
 
@@ -209,46 +205,4 @@ function forkCost(first: LimbShape, second: LimbShape, pair: PairWay): number {
 export function turnDeg(toRad: number, fromRad: number): number {
   const turn = ((toRad - fromRad) * 180) / Math.PI;
   return turn - 360 * Math.round(turn / 360);
-}
-
-function nearestMm(at: Point, points: readonly Point[]): number {
-  let leastMm = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < points.length; i++) {
-    const line = { a: points[i - 1]!, b: points[i]! };
-    leastMm = Math.min(leastMm, pointSegmentDistance(at, line));
-  }
-  return leastMm;
-}
-
-/** Room for what is written beyond each end: discs that should touch neither a limb nor each other. */
-function labelCost(facts: readonly LimbFacts[], shapes: readonly LimbShape[]): number {
-  const discs = facts.flatMap(({ isEnd, labelMm }, i) => {
-    if (!isEnd) return [];
-    const { points } = shapes[i]!;
-    const end = points.at(-1)!;
-    const before = points.at(-2)!;
-    const stepMm = Math.hypot(end.x - before.x, end.y - before.y);
-    const share = labelMm / stepMm;
-    return [
-      {
-        i,
-        x: end.x + (end.x - before.x) * share,
-        y: end.y + (end.y - before.y) * share,
-        r: labelMm,
-      },
-    ];
-  });
-  let cost = 0;
-  discs.forEach((disc, k) => {
-    shapes.forEach(({ points }, j) => {
-      if (j === disc.i) return;
-      const freeMm = nearestMm(disc, points) - disc.r;
-      if (freeMm < 0) cost += 2 - freeMm;
-    });
-    for (const other of discs.slice(k + 1)) {
-      const freeMm = Math.hypot(other.x - disc.x, other.y - disc.y) - disc.r - other.r;
-      if (freeMm < 0) cost += 2 - freeMm;
-    }
-  });
-  return cost;
 }

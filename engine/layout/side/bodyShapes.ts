@@ -1,14 +1,15 @@
-import type { Point } from "../../geometry/index.ts";
-
-/** One line of a machine's side elevation. */
-export interface SideShape {
-  readonly points: readonly Point[];
-  readonly isClosed: boolean;
-  /** The points are joined by a curve through them, else by straight lines. */
-  readonly isSmooth: boolean;
-  /** Parts of the machine are tinted, single lines are not. */
-  readonly isFilled: boolean;
-}
+import {
+  arc,
+  crankcase,
+  curve,
+  line,
+  plate,
+  ring,
+  type SideShape,
+  solid,
+  upright,
+  wheel,
+} from "./sideShape.ts";
 
 export type SideBody =
   | "single"
@@ -18,95 +19,6 @@ export type SideBody =
   | "big-twin"
   | "three-wheeler"
   | "other";
-
-/** Where every reference body has its lamp, its tail lamp and its axles, mm; what is drawn is moved and stretched from there. */
-export const REFERENCE = {
-  lamp: { x: 430, y: 300 },
-  tail: { x: 1790, y: 470 },
-  axleY: 850,
-} as const;
-
-const points = (list: readonly (readonly [number, number])[]): readonly Point[] =>
-  list.map(([x, y]) => ({ x, y }));
-
-const line = (...list: readonly (readonly [number, number])[]): SideShape => ({
-  points: points(list),
-  isClosed: false,
-  isSmooth: false,
-  isFilled: false,
-});
-
-const curve = (...list: readonly (readonly [number, number])[]): SideShape => ({
-  ...line(...list),
-  isSmooth: true,
-});
-
-const solid = (...list: readonly (readonly [number, number])[]): SideShape => ({
-  points: points(list),
-  isClosed: true,
-  isSmooth: true,
-  isFilled: true,
-});
-
-const plate = (...list: readonly (readonly [number, number])[]): SideShape => ({
-  ...solid(...list),
-  isSmooth: false,
-});
-
-/** Part of a circle, degrees clockwise from the right. */
-function arc(x: number, y: number, radiusMm: number, fromDeg: number, toDeg: number): SideShape {
-  const count = 24;
-  const made = Array.from({ length: count + 1 }, (_, i) => {
-    const turn = ((fromDeg + ((toDeg - fromDeg) * i) / count) * Math.PI) / 180;
-    return { x: x + radiusMm * Math.cos(turn), y: y + radiusMm * Math.sin(turn) };
-  });
-  return { points: made, isClosed: false, isSmooth: true, isFilled: false };
-}
-
-const ring = (x: number, y: number, radiusMm: number, isFilled = false): SideShape => {
-  const whole = arc(x, y, radiusMm, 0, 360);
-  return { ...whole, points: whole.points.slice(1), isClosed: true, isFilled };
-};
-
-function wheel(x: number, radiusMm: number): readonly SideShape[] {
-  const y = REFERENCE.axleY + 310 - radiusMm;
-  const spokes = Array.from({ length: 12 }, (_, i) => {
-    const turn = (i * Math.PI) / 6 + 0.15;
-    const at = (r: number): readonly [number, number] => [
-      x + r * Math.cos(turn),
-      y + r * Math.sin(turn),
-    ];
-    return line(at(58), at(radiusMm - 48));
-  });
-  return [ring(x, y, radiusMm), ring(x, y, radiusMm - 48), ...spokes, ring(x, y, 58, true)];
-}
-
-const fins = (leftX: number, rightX: number, topY: number, bottomY: number): readonly SideShape[] =>
-  Array.from({ length: 6 }, (_, i) => {
-    const y = topY + ((i + 0.5) * (bottomY - topY)) / 6;
-    return line([leftX - 12, y], [rightX + 12, y]);
-  });
-
-const upright = (leftX: number, rightX: number): readonly SideShape[] => [
-  plate([leftX, 450], [rightX, 450], [rightX + 6, 650], [leftX - 6, 650]),
-  ...fins(leftX, rightX, 455, 640),
-  solid([leftX - 8, 450], [leftX + 10, 410], [rightX - 10, 410], [rightX + 8, 450]),
-];
-
-const crankcase = (leftX: number, rightX: number): readonly SideShape[] => [
-  solid(
-    [leftX, 770],
-    [leftX + 40, 670],
-    [leftX + 200, 645],
-    [rightX - 60, 680],
-    [rightX, 790],
-    [rightX - 60, 890],
-    [leftX + 140, 905],
-    [leftX + 20, 860],
-  ),
-  ring(leftX + 110, 775, 78),
-  ring(rightX - 105, 785, 58),
-];
 
 const fork = [
   line([276, 845], [552, 235]),

@@ -1,6 +1,7 @@
 import type { Point } from "../../geometry/index.ts";
 import type { Job } from "../../job/index.ts";
-import { bodyShapes, REFERENCE, type SideShape } from "./bodyShapes.ts";
+import { bodyShapes } from "./bodyShapes.ts";
+import { REFERENCE, type SideShape } from "./sideShape.ts";
 
 /** A machine from its left side, front left: mm of the job's own side view, x to the right, y down. */
 export interface SideView {

@@ -27,7 +27,7 @@ export interface FooterWords {
   readonly title: string;
   /** Which way the machine lies on it; empty where the job does not say. */
   readonly facing: string;
-  readonly pageNumber: number;
+  readonly pageOrder: number;
   readonly pageCount: number;
 }
 
@@ -59,7 +59,7 @@ export function boardFooter(info: SheetInfo, words: FooterWords, foot: AreaMm): 
     textMark(words.name, textX, yMm + 10, TEXT_STYLE.title),
     ...fitted(words.place, textX, yMm + 12.5, Math.min(58, restMm)),
     ...fitted(
-      `page ${words.pageNumber} of ${words.pageCount}`,
+      `page ${words.pageOrder} of ${words.pageCount}`,
       textX,
       yMm + 16.5,
       Math.min(58, restMm),

@@ -184,7 +184,7 @@ it("corrects a printer by the two readings of its bar", async () => {
   const { info } = inputs.get("aldreth-single")!;
   const print = { ...PRINT, readAcrossMm: 99.2, readDownMm: 100.6 };
   const tiling = boardTiling(drawing, print);
-  const words = { title: "Board", pageNumber: 1, pageCount: 1 };
+  const words = { title: "Board", pageOrder: 1, pageCount: 1 };
   const page = tilePage({ drawing, print, tiling, tile: tiling.tiles[0]!, info, words });
   const lines = await linesBack([page]);
   // The bar is one level line; what the printer makes of it is 0.992 of what the file says.

@@ -26,14 +26,14 @@ export function boardPapers(
       ...maps[0]!,
       bookmark: [title, `tile ${tile.name}`],
       marks: [],
-      ownPage: (pageNumber: number, pageCount: number) =>
+      ownPage: (pageOrder: number, pageCount: number) =>
         tilePage({
           drawing,
           print,
           tiling,
           tile,
           info: input.info,
-          words: { title, pageNumber, pageCount },
+          words: { title, pageOrder, pageCount },
         }),
     }));
     return [

@@ -118,7 +118,7 @@ export interface TileAsked {
   readonly info: SheetInfo;
   readonly words: {
     readonly title: string;
-    readonly pageNumber: number;
+    readonly pageOrder: number;
     readonly pageCount: number;
   };
 }
@@ -131,7 +131,8 @@ export function tilePage({ drawing, print, tiling, tile, info, words }: TileAske
   const { xMm, yMm, widthMm, heightMm } = tile.window;
   const left = marginMm / ratios.acrossRatio;
   const top = marginMm / ratios.downRatio;
-  const moved = moveMarks(marksWithin(drawing.marks, tile.window), left - xMm, top - yMm);
+  const inside = withoutCutLines(marksWithin(drawing.marks, tile.window), tile.window, overlapMm);
+  const moved = moveMarks(inside, left - xMm, top - yMm);
   const shown = area(left, top, widthMm, heightMm);
   const foot = area(left, top + heightMm, widthMm, FOOTER_HEIGHT_MM);
   const index = tiling.tiles.indexOf(tile);
@@ -166,6 +167,19 @@ export function tilePage({ drawing, print, tiling, tile, info, words }: TileAske
     bookmark: [words.title, `tile ${tile.name}`],
     marks: stretchMarks(marks, ratios, palettes.print),
   };
+}
+
+/** Lines of text cut along their length are left to the neighbour above or below, on whose overlap they stand whole. */
+function withoutCutLines(marks: readonly Mark[], window: AreaMm, overlapMm: number): Mark[] {
+  return marks.flatMap((mark): Mark[] => {
+    if (mark.kind === "group") {
+      return [{ ...mark, marks: withoutCutLines(mark.marks, window, overlapMm) }];
+    }
+    if (mark.kind !== "text") return [mark];
+    const { yMm, heightMm } = textAreaMm(mark);
+    const isWhole = yMm >= window.yMm && yMm + heightMm <= window.yMm + window.heightMm;
+    return isWhole || heightMm > overlapMm ? [mark] : [];
+  });
 }
 
 /** White over everything that reaches out of the window. */
@@ -204,8 +218,8 @@ function glueWords(
   overlapMm: number,
   drawn: readonly Mark[],
 ): readonly Mark[] {
-  const find = (row: number, column: number): Tile | undefined =>
-    tiling.tiles.find((one) => one.rowIndex === row && one.columnIndex === column);
+  const find = (rowIndex: number, columnIndex: number): Tile | undefined =>
+    tiling.tiles.find((one) => one.rowIndex === rowIndex && one.columnIndex === columnIndex);
   const right = find(tile.rowIndex, tile.columnIndex + 1);
   const lower = find(tile.rowIndex + 1, tile.columnIndex);
   const x = shown.xMm + shown.widthMm - overlapMm / 2 - CAP_MM.fine / 2;

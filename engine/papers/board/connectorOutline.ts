@@ -13,7 +13,7 @@ import type { Connector } from "../../job/index.ts";
 import type { PaperInput } from "../paperInput.ts";
 import { numberOf } from "../wireRows.ts";
 
-const CELL = { widthMm: 10, heightMm: 7 } as const;
+const CELL = { widthMm: 10, heightMm: 7.6 } as const;
 const HEAD_MM = 8.4;
 
 /** A half of a connector beside the loom that ends in it: cavities as seen from the wire side, each with the wire that goes in. */
@@ -50,7 +50,7 @@ export function connectorOutline(
           stroke: { widthMm: LINE_MM.leader, colour: "ink" },
         },
         textMark(cavity, xMm + 0.6, yMm + 2.3, TEXT_STYLE.fine),
-        ...fitText(text, area(xMm + 0.6, yMm + 2.9, CELL.widthMm - 1.2, 3.6), {
+        ...fitText(text, area(xMm + 0.6, yMm + 3.4, CELL.widthMm - 1.2, 3.8), {
           weight: 700,
           colour: "ink",
           capsMm: [CAP_MM.text, CAP_MM.fine],

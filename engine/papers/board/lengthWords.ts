@@ -61,12 +61,12 @@ function lengthWord(
   const offMm = diameterAt(limb, mm) / 2 + 2.2;
   const base = turned(at, readDeg, 0, -offMm);
   const middle = offMm + CAP_MM.part / 2;
-  const arrow = (side: number): Mark => ({
+  const arrow = (sideFactor: number): Mark => ({
     kind: "polyline",
     points: [
-      turned(at, readDeg, side * (halfMm - 2.5), -middle - 1),
-      turned(at, readDeg, side * (halfMm + 0.5), -middle),
-      turned(at, readDeg, side * (halfMm - 2.5), -middle + 1),
+      turned(at, readDeg, sideFactor * (halfMm - 2.5), -middle - 1),
+      turned(at, readDeg, sideFactor * (halfMm + 0.5), -middle),
+      turned(at, readDeg, sideFactor * (halfMm - 2.5), -middle + 1),
     ],
     stroke: { widthMm: LINE_MM.detail, colour: "ink" },
   });

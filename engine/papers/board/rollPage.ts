@@ -30,7 +30,7 @@ export function rollPage(
     facing,
     name: "roll",
     place: "the whole board",
-    pageNumber: 1,
+    pageOrder: 1,
     pageCount: 1,
   };
   const marks: Mark[] = [...moveMarks(drawing.marks, left, top), ...boardFooter(info, words, foot)];

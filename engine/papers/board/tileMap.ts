@@ -1,14 +1,17 @@
 import {
   type AreaMm,
   area,
+  CAP_MM,
   LINE_MM,
   type Mark,
+  measureTextMm,
   type PointMm,
   point,
   TEXT_STYLE,
   textMark,
 } from "../../drawing/index.ts";
 import type { Point } from "../../geometry/index.ts";
+import { placeBlocks } from "../../layout/index.ts";
 import type { BoardDrawing } from "./boardDrawing.ts";
 import type { Tile, Tiling } from "./boardTiles.ts";
 
@@ -31,7 +34,7 @@ export function tileMap(drawing: BoardDrawing, tiling: Tiling, room: AreaMm, her
   return [
     ...limbLines(drawing, small),
     ...tiling.tiles.flatMap((tile) => sheetMarks(tile, small)),
-    ...(small.isLarge ? pegDots(drawing, small) : []),
+    ...(small.isLarge ? pegDots(drawing, tiling, small) : []),
   ];
 }
 
@@ -70,20 +73,47 @@ function sheetMarks({ name, window }: Tile, { room, scaleRatio, isLarge, here }:
   return [edge];
 }
 
-const pegDots = (drawing: BoardDrawing, small: Small): Mark[] =>
-  drawing.layout.pegs
-    .filter(({ node }) => node !== null)
-    .flatMap(({ at, label }): Mark[] => {
-      const centre = placed(drawing, small, at);
-      const words = textMark(label, centre.xMm + 1.6, centre.yMm - 1.2, TEXT_STYLE.text);
-      return [
-        {
-          kind: "circle",
-          centre,
-          radiusMm: 0.9,
-          fill: "ground",
-          stroke: { widthMm: LINE_MM.detail, colour: "ink" },
-        },
-        { ...words, onGround: true },
-      ];
-    });
+/** Numbered pegs, each figure where it covers no name of a sheet and no other figure. */
+function pegDots(drawing: BoardDrawing, tiling: Tiling, small: Small): Mark[] {
+  const pegs = drawing.layout.pegs.filter(({ node }) => node !== null);
+  const centres = pegs.map(({ at }) => placed(drawing, small, at));
+  const { room, scaleRatio } = small;
+  const names = tiling.tiles.map(({ window }) => ({
+    x: room.xMm + window.xMm * scaleRatio + 0.8,
+    y: room.yMm + window.yMm * scaleRatio + 0.8,
+    width: 8,
+    height: 4.4,
+  }));
+  const far = 500;
+  const outside = [
+    { x: room.xMm - far, y: room.yMm - far, width: 3 * far, height: far },
+    { x: room.xMm - far, y: room.yMm + room.heightMm, width: 3 * far, height: far },
+  ];
+  const labels = placeBlocks(
+    pegs.map(({ label }, i) => ({
+      id: label,
+      anchor: { x: centres[i]!.xMm, y: centres[i]!.yMm },
+      towardsDeg: -45,
+      offMm: 1.2,
+      hasLeader: false,
+      widthMm: measureTextMm(label, CAP_MM.text, 400),
+      heightMm: 1.5 * CAP_MM.text,
+    })),
+    { lines: [], rectangles: [...names, ...outside] },
+    { leftMm: room.xMm, rightMm: room.xMm + room.widthMm },
+  );
+  return pegs.flatMap((_, i): Mark[] => {
+    const { x, y, id } = labels[i]!;
+    const words = textMark(id, x, y + 1.15 * CAP_MM.text, TEXT_STYLE.text);
+    return [
+      {
+        kind: "circle",
+        centre: centres[i]!,
+        radiusMm: 0.9,
+        fill: "ground",
+        stroke: { widthMm: LINE_MM.detail, colour: "ink" },
+      },
+      { ...words, onGround: true },
+    ];
+  });
+}

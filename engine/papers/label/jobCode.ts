@@ -41,7 +41,7 @@ export function jobCodeBlock(input: PaperInput, widthMm: number): Block {
     keepWithNext: true,
     marks: [
       { kind: "group", name: "job code", marks: bars },
-      textMark("job, revision, fingerprint", leftMm, wordsY, TEXT_STYLE.fine),
+      textMark("which file made this", widthMm, wordsY, TEXT_STYLE.fine, "end"),
     ],
   };
 }

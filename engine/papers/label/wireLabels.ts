@@ -95,12 +95,12 @@ export function wireLabelSheets(
       head: { title },
       bookmark: k === 0 ? [title] : [title, `continued ${k + 1}`],
       marks: [],
-      ownPage: (pageNumber, pageCount): Page => ({
+      ownPage: (pageOrder, pageCount): Page => ({
         ...paperSizeMm(paper),
         title,
         bookmark: k === 0 ? [title] : [title, `continued ${k + 1}`],
         marks: [
-          ...headLine(input, stock, pageNumber, pageCount),
+          ...headLine(input, stock, pageOrder, pageCount),
           ...part.flatMap((label, i) => {
             const xMm = stock.leftMm + (i % stock.columnCount) * stock.pitchXMm;
             const yMm = stock.topMm + Math.floor(i / stock.columnCount) * stock.pitchYMm;
@@ -115,10 +115,10 @@ export function wireLabelSheets(
 function headLine(
   { info }: PaperInput,
   stock: LabelStock,
-  pageNumber: number,
+  pageOrder: number,
   pageCount: number,
 ): readonly Mark[] {
-  const text = `Wire labels ${stock.name}; ${info.machine}, job ${info.jobId} rev ${info.revision}; print at 100 %, no fitting; page ${pageNumber} of ${pageCount}`;
+  const text = `Wire labels ${stock.name}; ${info.machine}, job ${info.jobId} rev ${info.revision}; print at 100 %, no fitting; page ${pageOrder} of ${pageCount}`;
   const widthMm = stock.pitchXMm * (stock.columnCount - 1) + stock.widthMm;
   return fitText(text, area(stock.leftMm, stock.topMm - 4.6, widthMm, 3.4), {
     weight: 400,

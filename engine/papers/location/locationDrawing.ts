@@ -4,13 +4,11 @@ import {
   CAP_MM,
   LINE_MM,
   type Mark,
-  measureTextMm,
   moveMarks,
   type PointMm,
   point,
   TEXT_STYLE,
   textMark,
-  wrapText,
 } from "../../drawing/index.ts";
 import { type Point, rectanglesOverlap, type Segment } from "../../geometry/index.ts";
 import {
@@ -21,9 +19,9 @@ import {
   spreadApart,
 } from "../../layout/index.ts";
 import { inkOutline } from "./inkOutline.ts";
+import { stationBlock } from "./stationBlock.ts";
 import type { StationThings } from "./stationThings.ts";
 
-const BLOCK_MM = 38;
 /** Columns at both sides for what finds no place beside its station. */
 const COLUMN_MM = 40;
 /** A block further from its station than this stands in a column instead, told by its number. */
@@ -165,33 +163,6 @@ function outsideOf({ xMm, yMm, widthMm, heightMm }: AreaMm) {
     { x: xMm - far, y: yMm + heightMm, width: widthMm + 2 * far, height: far },
   ];
 }
-
-function stationBlock(things: StationThings) {
-  const heads = wrapText(`${things.orderCount} ${things.name}`, BLOCK_MM, CAP_MM.text, 700);
-  const lines = [
-    ...(things.parts.length === 0
-      ? []
-      : wrapText(things.parts.map(({ id }) => id).join(" "), BLOCK_MM, CAP_MM.fine, 600)),
-    ...wrapped("joints", things.joints),
-    ...wrapped("plugs", things.connectors),
-    ...wrapped("earths", things.earths),
-  ];
-  const headMm = heads.length * 3.9;
-  const marks: Mark[] = [
-    ...heads.map((text, i) => textMark(text, 0, 2.9 + i * 3.9, TEXT_STYLE.strong)),
-    ...lines.map((text, i) =>
-      textMark(text, 0, headMm + 2.3 + i * 2.9, { ...TEXT_STYLE.fine, weight: 600, colour: "ink" }),
-    ),
-  ];
-  const widthMm = Math.max(
-    ...heads.map((text) => measureTextMm(text, CAP_MM.text, 700)),
-    ...lines.map((text) => measureTextMm(text, CAP_MM.fine, 600)),
-  );
-  return { marks, widthMm, heightMm: headMm + lines.length * 2.9 + 0.6 };
-}
-
-const wrapped = (name: string, ids: readonly string[]): readonly string[] =>
-  ids.length === 0 ? [] : wrapText(`${name} ${ids.join(" ")}`, BLOCK_MM, CAP_MM.fine, 600);
 
 function runMark({ run, flex, isMeasured }: SideRun, a: Point, b: Point): Mark {
   const [from, to] = [point(a.x, a.y), point(b.x, b.y)];
