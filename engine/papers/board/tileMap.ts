@@ -69,7 +69,10 @@ function sheetMarks({ name, window }: Tile, { room, scaleRatio, isLarge, here }:
     area: box,
     stroke: { widthMm: isHere ? LINE_MM.frame : LINE_MM.leader, colour: "ink" },
   };
-  if (isLarge) return [edge, textMark(name, box.xMm + 1.2, box.yMm + 4, TEXT_STYLE.strong)];
+  if (isLarge) {
+    const words = textMark(name, box.xMm + 1.2, box.yMm + 4, TEXT_STYLE.strong);
+    return [edge, { ...words, onGround: true }];
+  }
   return [edge];
 }
 
