@@ -111,7 +111,7 @@ const GRAPH = new Set(
   (
     "node edge from to root vertex block entry exit element without feedNode " +
     "load start option group first last low high bound lowerBound cost gap weight sum ratio factor " +
-    "most mostOver size g piece component bothFrom place mark contact column output exciter cutOut fieldWinding positive negative at of mostSplits"
+    "before segment ref rank best nth cross most mostOver size g piece component bothFrom place mark contact column output exciter cutOut fieldWinding positive negative at of mostSplits"
   ).split(" "),
 );
 
