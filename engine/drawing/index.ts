@@ -39,9 +39,9 @@ export {
 } from "./paperFonts.ts";
 export { type Orientation, type Paper, type PaperSize, paperSizeMm } from "./paperSize.ts";
 export { arcSteps } from "./pathText.ts";
+export { scaleMarks } from "./scaleMarks.ts";
 export type * from "./scene.ts";
 export { area, point } from "./scene.ts";
-export { scaleMarks } from "./scaleMarks.ts";
 export { markSvg, type SvgOptions, sceneToSvg } from "./sceneToSvg.ts";
 export { severityTag, severityTagWidthMm } from "./severityTag.ts";
 export { type SheetHead, type SheetRoom, sheetFrame, sheetRoom } from "./sheetFrame.ts";

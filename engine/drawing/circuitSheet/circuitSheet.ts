@@ -38,7 +38,7 @@ const STRETCH_MAX = 1.5;
 export function circuitSheet(input: CircuitSheetInput, area: AreaMm): CircuitSheetDrawing {
   if (input.columns.length === 0) return { pages: [], fits: true };
   const railsMaxMm = area.heightMm - railHeadMm(input, area) - RAIL_FOOT_MM;
-  const fitted = columnsToFit(input.columns, railsMaxMm, area.widthMm);
+  const fitted = columnsToFit(crossReferenced(input.columns, false), railsMaxMm, area.widthMm);
   const notes = jointNotes(fitted.columns);
   const columns = wordedColumns(fitted.columns);
   const pages = columnPages(columns, notes, area.widthMm);

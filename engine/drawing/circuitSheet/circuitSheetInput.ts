@@ -34,8 +34,19 @@ export interface PartStep {
   readonly symbolPins?: readonly [above: string, below: string] | undefined;
   /** Upside down: a battery on a positive-earth machine, a diode the other way. */
   readonly isTurned?: boolean | undefined;
+  /** Of a part drawn in two places, as a relay is. */
+  readonly half?: PartHalf | undefined;
   /** Always beside a switch. */
   readonly contacts?: ContactTableInput | undefined;
+}
+
+/** Which half of a part a step shows, and how the other is told of. */
+export interface PartHalf {
+  readonly is: "coil" | "contact";
+  /** "contact": what the other half is called. */
+  readonly other: string;
+  /** Where the other half stands when it is not on these sheets: "contact on the sheet headlamp". */
+  readonly elsewhere: string;
 }
 
 /** One cavity of a plug and socket. The arc of the symbol stands on the live side. */

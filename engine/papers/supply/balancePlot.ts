@@ -77,6 +77,8 @@ const TOLD_RPM = 10;
 
 function meeting(here: PointMm, foot: PointMm, speedRpm: number): readonly Mark[] {
   const told = Math.ceil(speedRpm / TOLD_RPM) * TOLD_RPM;
+  // Under the point where there is room above the axis and its figures, else over it.
+  const isLow = foot.yMm - here.yMm < 2 * CAP_MM.text + 3;
   return [
     {
       kind: "line",
@@ -95,7 +97,7 @@ function meeting(here: PointMm, foot: PointMm, speedRpm: number): readonly Mark[
       ...textMark(
         `balance ${printNumber(told, 0)} rpm`,
         here.xMm + 3,
-        here.yMm + CAP_MM.text + 2.5,
+        isLow ? here.yMm - 2.5 : here.yMm + CAP_MM.text + 2.5,
         TEXT_STYLE.strong,
       ),
       onGround: true,
