@@ -1,3 +1,4 @@
+import { ENGINE_VERSION } from "@copperwright/engine";
 import { Command, CommanderError } from "commander";
 import { checkCommand } from "./commands/checkCommand.ts";
 import { commonFields, printJson } from "./commands/command.ts";
@@ -36,6 +37,7 @@ function makeProgram(world: World, finish: (code: ExitCode | Promise<ExitCode>) 
     .description(
       "From what is on the machine to a loom that is proven safe, built, tested and documented.",
     )
+    .version(ENGINE_VERSION)
     .exitOverride()
     .configureOutput({ writeOut: (text) => world.out(text), writeErr: () => {} })
     .showSuggestionAfterError(true);

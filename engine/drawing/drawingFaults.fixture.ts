@@ -22,13 +22,34 @@ const texts = (marks: readonly Mark[]): TextMark[] =>
 
 /** Pairs of texts that cover each other. */
 export function textOverlaps(marks: readonly Mark[]): string[] {
-  const boxes = texts(marks).map((mark) => ({ text: mark.text, box: textAreaMm(mark) }));
-  return boxes.flatMap(({ text, box }, i) =>
+  const flat = plain(marks);
+  const boxes = flat.flatMap((mark, at) =>
+    mark.kind === "text" ? [{ text: mark.text, box: textAreaMm(mark), at }] : [],
+  );
+  return boxes.flatMap((under, i) =>
     boxes
       .slice(i + 1)
-      .filter((other) => overlap(box, other.box))
-      .map((other) => `"${text}" over "${other.text}"`),
+      .filter((over) => overlap(under.box, over.box))
+      .filter((over) => !isPaintedOver(flat, under, over))
+      .map((over) => `"${under.text}" over "${over.text}"`),
   );
+}
+
+/** Whether what two texts share was painted white after the first and before the second, as round the window of a tile. */
+function isPaintedOver(
+  flat: readonly Mark[],
+  under: { readonly box: AreaMm; readonly at: number },
+  over: { readonly box: AreaMm; readonly at: number },
+): boolean {
+  const left = Math.max(under.box.xMm, over.box.xMm);
+  const top = Math.max(under.box.yMm, over.box.yMm);
+  const right = Math.min(under.box.xMm + under.box.widthMm, over.box.xMm + over.box.widthMm);
+  const bottom = Math.min(under.box.yMm + under.box.heightMm, over.box.yMm + over.box.heightMm);
+  return flat.slice(under.at + 1, over.at).some((mark) => {
+    if (mark.kind !== "rect" || mark.fill !== "ground") return false;
+    const { xMm, yMm, widthMm, heightMm } = mark.area;
+    return xMm <= left && yMm <= top && xMm + widthMm >= right && yMm + heightMm >= bottom;
+  });
 }
 
 /** The letters themselves, without the room for accents and tails. */
