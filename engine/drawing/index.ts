@@ -11,6 +11,7 @@ export type {
   ColumnStart,
   ConnectorStep,
   JointStep,
+  PartHalf,
   PartStep,
   WireStep,
 } from "./circuitSheet/circuitSheetInput.ts";

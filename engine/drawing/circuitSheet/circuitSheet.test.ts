@@ -188,6 +188,37 @@ it("draws any paths without overlap, in place, whole, on as many pages as they n
   );
 });
 
+it("ties the halves of a relay by column, and by sheet where the other is not on this one", () => {
+  const half = (is: "coil" | "contact", id: string): CircuitStep => ({
+    kind: "part",
+    id,
+    symbol: is === "coil" ? "relayCoil" : "relayContact",
+    name: id,
+    note: "",
+    half: {
+      is,
+      other: is === "coil" ? "contact" : "coil",
+      elsewhere: "contact on the sheet horn",
+    },
+  });
+  const path = (id: string, step: CircuitStep): CircuitColumn => ({
+    id,
+    start: { kind: "feed" },
+    steps: [step],
+    end: { kind: "earth" },
+  });
+  const columns = [
+    path("a", half("contact", "K1")),
+    path("b", half("coil", "K1")),
+    path("c", half("coil", "K2")),
+  ];
+  const { pages } = circuitSheet({ feedLabel: "+", earthLabel: "−", columns }, landscape);
+  const said = pages.flatMap((marks) => textMarks(marks).map(({ text }) => text)).join(" ");
+  expect(said).toContain("coil in column\u00A02");
+  expect(said).toContain("contact in column\u00A01");
+  expect(said).toContain("contact on the sheet horn");
+});
+
 it("says when the paper is too small", () => {
   expect(circuitSheet(sampleCircuit, area(0, 0, 40, 200)).fits).toBe(false);
   expect(circuitSheet(sampleCircuit, area(0, 0, 259, 30)).fits).toBe(false);

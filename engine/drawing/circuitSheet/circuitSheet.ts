@@ -15,6 +15,7 @@ import {
   meetsJoint,
 } from "./columnPages.ts";
 import { columnsToFit } from "./columnsToFit.ts";
+import { crossReferenced } from "./crossReferenced.ts";
 import { type PlacedColumn, stretchedLevels } from "./stretchedLevels.ts";
 import { jointNotes, wordedColumns } from "./wordedColumns.ts";
 
@@ -40,7 +41,7 @@ export function circuitSheet(input: CircuitSheetInput, area: AreaMm): CircuitShe
   const railsMaxMm = area.heightMm - railHeadMm(input, area) - RAIL_FOOT_MM;
   const fitted = columnsToFit(crossReferenced(input.columns, false), railsMaxMm, area.widthMm);
   const notes = jointNotes(fitted.columns);
-  const columns = wordedColumns(fitted.columns);
+  const columns = crossReferenced(wordedColumns(fitted.columns), true);
   const pages = columnPages(columns, notes, area.widthMm);
   const fits =
     fitted.fits && columns.every((column) => columnWidthMm(column, notes) <= area.widthMm);

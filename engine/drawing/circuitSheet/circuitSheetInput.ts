@@ -36,6 +36,8 @@ export interface PartStep {
   readonly isTurned?: boolean | undefined;
   /** Of a part drawn in two places, as a relay is. */
   readonly half?: PartHalf | undefined;
+  /** Where its other half stands; worded while the sheet is drawn. */
+  readonly crossNote?: string | undefined;
   /** Always beside a switch. */
   readonly contacts?: ContactTableInput | undefined;
 }
@@ -45,7 +47,7 @@ export interface PartHalf {
   readonly is: "coil" | "contact";
   /** "contact": what the other half is called. */
   readonly other: string;
-  /** Where the other half stands when it is not on these sheets: "contact on the sheet headlamp". */
+  /** Where the other half stands when it is not on these sheets: "contact on sheet headlamp". */
   readonly elsewhere: string;
 }
 

@@ -5,6 +5,7 @@ import { symbolPins } from "../symbolMarks.ts";
 import { TEXT_STYLE, textMark } from "../textBlock.ts";
 import { moveMarks } from "../transformMark.ts";
 import type { ConnectorStep, PartStep, WireStep } from "./circuitSheetInput.ts";
+import { endPins, pinShiftMm } from "./pinShiftMm.ts";
 import { SIDE_GAP_MM, type SideLine, sideHeightMm, sideLines, tableGapMm } from "./stepSize.ts";
 import type { Placed } from "./stretchedLevels.ts";
 
@@ -80,7 +81,7 @@ export function partStepMarks(step: PartStep, xMm: number, place: Placed): Mark[
     turnDeg: step.isTurned ? 180 : 0,
   } as const;
   const pins = symbolPins(symbol);
-  const [above, below] = step.symbolPins ?? ends(pins);
+  const [above, below] = step.symbolPins ?? endPins(pins);
   const lines = sideLines(step);
   const marks: Mark[] = [
     ...leadMark(xMm, place.topMm, middleMm - SYMBOL_HALF_MM),
@@ -88,8 +89,8 @@ export function partStepMarks(step: PartStep, xMm: number, place: Placed): Mark[
     symbol,
     ...[above, below].flatMap((pin): Mark[] => jog(xMm, pins[pin]?.xMm, pins[pin]?.yMm)),
     ...sideMarks(lines, xMm + SIDE_GAP_MM + 3, middleMm - sideHeightMm(lines) / 2),
-    ...pinText(step.pinAbove, xMm, middleMm - 5),
-    ...pinText(step.pinBelow, xMm, middleMm + 5 + CAP_MM.fine),
+    ...pinText(step.pinAbove, xMm - pinShiftMm(step), middleMm - 5),
+    ...pinText(step.pinBelow, xMm - pinShiftMm(step), middleMm + 5 + CAP_MM.fine),
   ];
   if (step.contacts) {
     const table = contactTable(step.contacts);
@@ -97,12 +98,6 @@ export function partStepMarks(step: PartStep, xMm: number, place: Placed): Mark[
     marks.push(...moveMarks(table.marks, leftMm, middleMm - table.heightMm / 2));
   }
   return [{ kind: "group", id: step.id, name: step.name, marks }];
-}
-
-/** Upper and lower pin of a symbol that has one of each on its axis. */
-function ends(pins: Readonly<Record<string, { readonly yMm: number }>>): [string, string] {
-  const sorted = Object.entries(pins).sort(([, a], [, b]) => a.yMm - b.yMm);
-  return [sorted[0]![0], sorted.at(-1)![0]];
 }
 
 /** From the line across to a pin that stands beside it. */

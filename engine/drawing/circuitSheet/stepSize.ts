@@ -9,6 +9,7 @@ import type {
   PartStep,
   WireStep,
 } from "./circuitSheetInput.ts";
+import { pinShiftMm } from "./pinShiftMm.ts";
 
 /** Text beside the line is wrapped to this. */
 export const SIDE_TEXT_MM = 38;
@@ -62,6 +63,7 @@ export function sideLines(step: CircuitStep): SideLine[] {
       return [
         ...wrapped(step.name, CAP_MM.part, 700, CAP_MM.part),
         ...wrapped(step.note, CAP_MM.text, 400, 4.4),
+        ...wrapped(step.crossNote ?? "", CAP_MM.text, 700, 4.4),
       ];
     case "connector":
       return [
@@ -101,6 +103,7 @@ export function stepSize(step: CircuitStep): StepSize {
 }
 
 const pinsMm = (step: PartStep): number =>
+  pinShiftMm(step) +
   Math.max(
     ...[step.pinAbove, step.pinBelow].map((pin) => measureTextMm(pin ?? "", CAP_MM.fine, 700)),
   );

@@ -15,6 +15,7 @@ import type { Levels } from "./levels.ts";
 import type { Link, MachineGraph } from "./machineGraph.ts";
 import { partSymbol } from "./partSymbol.ts";
 import { type PointWords, placeWords } from "./pointWords.ts";
+import { relayHalf } from "./relayHalf.ts";
 import type { Placed } from "./sheetLinks.ts";
 import type { WorkingState } from "./workingState.ts";
 
@@ -171,6 +172,9 @@ function partStep(wording: Wording, { link, above }: Placed): CircuitStep {
     pinAbove: bare(pinAbove),
     pinBelow: bare(pinBelow),
     ...(turned ? { isTurned: true } : {}),
+    ...(part.kind === "relay"
+      ? { half: relayHalf(wording.input.job, wording.graph, wording.levels, part, link) }
+      : {}),
     ...(showsTable && part.kind === "switch" ? { contacts: contactsOf(part) } : {}),
   };
 }

@@ -20,12 +20,14 @@ export function partSymbol({ kind, closedAtRest }: Link, part: Part): SymbolName
       return part.measures === "amps" ? "ammeter" : "voltmeter";
     case "generator":
       return generatorSymbol(part);
+    // A path goes through one junction of a rectifier: what is drawn in it is a diode.
+    case "rectifier":
+      return "diode";
     case "battery":
     case "fuse":
     case "flasher":
     case "motor":
     case "diode":
-    case "rectifier":
     case "regulator":
     case "capacitor":
     case "horn":

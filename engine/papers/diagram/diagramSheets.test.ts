@@ -16,9 +16,10 @@ import { diagramSheet } from "./diagramSheets.ts";
 import { diagramTiles } from "./diagramTiles.ts";
 
 const demos = new URL("../../../demos/", import.meta.url);
+const machines = new URL("../../../cases/reference-machines/", import.meta.url);
 
-function jobOf(file: string): Job {
-  const read = readJob(readFileSync(new URL(file, demos), "utf8"));
+function jobOf(file: string, folder = demos): Job {
+  const read = readJob(readFileSync(new URL(file, folder), "utf8"));
   if (!read.ok) throw new Error(`${file} cannot be read`);
   return read.job;
 }
@@ -28,8 +29,15 @@ function inputOf(job: Job): PaperInput {
   return paperInput(design, result, { fingerprint: "", paper: "a4" });
 }
 
-const files = readdirSync(demos).filter((file) => file.endsWith(".json"));
-const inputs = new Map(files.map((file) => [file, inputOf(jobOf(file))]));
+const references = readdirSync(machines, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => `${name}/job.json`);
+const ofDemos = readdirSync(demos).filter((file) => file.endsWith(".json"));
+const inputs = new Map([
+  ...ofDemos.map((file) => [file, inputOf(jobOf(file))] as const),
+  ...references.map((file) => [file, inputOf(jobOf(file, machines))] as const),
+]);
+const files = [...inputs.keys()];
 
 const ids = (marks: readonly Mark[]): string[] =>
   marks.flatMap((mark) =>
