@@ -4,17 +4,11 @@ import { pathToFileURL } from "node:url";
 import { proveInThreads } from "../../apps/cli/proveInThreads.ts";
 import { DEMOS, jobOfDemo, proofInputOf } from "../../cases/prove/proofOfDemo.ts";
 import { seededRandom } from "../../engine/geometry/index.ts";
-import { comparedWithGroups } from "../../engine/prove/bruteForceForTests.ts";
-import { comparedWithSurvival } from "../../engine/prove/faultsForTests.ts";
-import { preparedProof, proveJob } from "../../engine/prove/index.ts";
 import { proofPlan } from "../../engine/prove/proofPlan.ts";
-import { provedWires } from "../../engine/prove/provedWires.ts";
 import { statesToScreen } from "../../engine/prove/provePart.ts";
 import { screenedShorts } from "../../engine/prove/screenedShorts.ts";
 import { truthOf } from "../../engine/prove/truthOf.ts";
-import { conductorsOf, routeJob } from "../../engine/route/index.ts";
 import { ROOT } from "../sourceFiles.ts";
-import { repeatedJob } from "./repeatedJob.ts";
 
 interface Figure {
   readonly name: string;
@@ -27,9 +21,8 @@ const WHOLE_PROOF_S = 2;
 const SCREENED_PER_S = 3_000_000;
 const FULL_PER_S = 100_000;
 const SEED = 20;
-/** Draws over the full product; the cases of physics ask for a million over the two large machines together. */
-const PAIR_COUNT = Number(process.env.PROVE_PAIRS ?? 20_000);
-const STATE_COUNT = Number(process.env.PROVE_STATES ?? 20_000);
+/** Shorts solved in full to find the rate. */
+const FULL_COUNT = 20_000;
 
 const seconds = async (work: () => unknown): Promise<number> => {
   const start = performance.now();
@@ -39,7 +32,7 @@ const seconds = async (work: () => unknown): Promise<number> => {
 
 export async function run(): Promise<readonly Figure[]> {
   spawnSync(process.execPath, ["--import", "tsx", join(ROOT, "tools/build.ts")], { cwd: ROOT });
-  return [...(await wholeProofs()), ...(await rates()), ...bruteForce(), ...(await growth())];
+  return [...(await wholeProofs()), ...(await rates())];
 }
 
 /** Command as shipped: two threads, the second started for the occasion; sizing not counted. */
@@ -79,7 +72,7 @@ async function rates(): Promise<readonly Figure[]> {
   const random = seededRandom(SEED);
   const { names } = compiled.jobNetwork.nodes;
   const pins = names.filter((name) => !name.endsWith("~"));
-  const faults = Array.from({ length: PAIR_COUNT }, () => ({
+  const faults = Array.from({ length: FULL_COUNT }, () => ({
     ...states[Math.floor(random() * states.length)]!,
     short: [{ a: pins[Math.floor(random() * pins.length)]!, b: names[0]!, ohm: 0.01 }],
   })).filter(({ short }) => short[0]!.a !== short[0]!.b);
@@ -101,62 +94,4 @@ async function rates(): Promise<readonly Figure[]> {
       target: FULL_PER_S,
     },
   ];
-}
-
-/** Draws over the full product of the two machines too large to solve whole. */
-function bruteForce(): readonly Figure[] {
-  return (["minazuru-four", "brenzach-twin"] as const).flatMap((name) => {
-    const plan = proofPlan(proofInputOf(jobOfDemo(name)));
-    const truth = truthOf(plan, [...plan.states.keys()]);
-    const random = seededRandom(SEED);
-    const stopped = plan.space.engines[0]!;
-    const states = Array.from({ length: STATE_COUNT }, () =>
-      Object.fromEntries(
-        plan.space.variables.map(({ id, positions }) => [
-          id,
-          positions[Math.floor(random() * positions.length)]!,
-        ]),
-      ),
-    ).filter((full) => plan.space.completed(full, stopped) !== null);
-    const loads = comparedWithGroups(plan, truth.states, stopped, states);
-    const wires = provedWires(plan, truth.tallies, [...plan.input.conductors.keys()]);
-    const survivals = wires.judged.map(({ survival }) => survival);
-    const faults = comparedWithSurvival(plan, survivals, stopped, {
-      pairCount: PAIR_COUNT,
-      random,
-    });
-    return [
-      { name: `${name}: loads compared in drawn states`, value: loads.comparedCount, unit: "" },
-      {
-        name: `${name}: of these disagreed`,
-        value: loads.disagreements.length,
-        unit: "",
-        target: 0,
-      },
-      {
-        name: `${name}: (state, fault) pairs followed to their end`,
-        value: faults.pairCount,
-        unit: "",
-      },
-      {
-        name: `${name}: of these disagreed`,
-        value: faults.disagreements.length,
-        unit: "",
-        target: 0,
-      },
-    ];
-  });
-}
-
-/** The accessory job over and over on one battery; sizes are chosen there, so nothing is sized. */
-async function growth(): Promise<readonly Figure[]> {
-  const figures: Figure[] = [];
-  for (const wireCount of [150, 500, 1500, 5000]) {
-    const job = repeatedJob(wireCount, SEED);
-    const routed = routeJob(job);
-    const input = preparedProof({ job, routed, conductors: conductorsOf(job, routed) });
-    const value = await seconds(() => proveJob(input, { tryRemedies: false }));
-    figures.push({ name: `proof of ${job.wires.length} wires, one thread`, value, unit: "s" });
-  }
-  return figures;
 }
