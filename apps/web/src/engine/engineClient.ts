@@ -1,0 +1,43 @@
+import * as Comlink from "comlink";
+import type { Answer, AnswerName, Question } from "./answers.ts";
+import type { EngineApi } from "./engineApi.ts";
+
+export type EngineClient = Comlink.Remote<EngineApi>;
+
+function startWorker(): EngineClient {
+  const worker = new Worker(new URL("./engineWorker.ts", import.meta.url), { type: "module" });
+  return Comlink.wrap<EngineApi>(worker);
+}
+
+/**
+ * Two workers: the front one answers what the hand waits for (edits, verdict, drawings), the back one what takes seconds (proof, papers), so that no
+ * proof holds up a verdict. The back one is started when it is first needed and is given the text it works on.
+ */
+export const front: EngineClient = startWorker();
+
+let back: { readonly client: EngineClient; text: string | null } | null = null;
+
+export async function ask<N extends AnswerName>(
+  name: N,
+  question: Question<N>,
+): Promise<Answer<N>> {
+  return (await front.answer(name, question, Comlink.proxy(quiet))) as Answer<N>;
+}
+
+/** A long question: asked of the back worker about the document given. */
+export async function askLong<N extends AnswerName>(
+  text: string,
+  name: N,
+  question: Question<N>,
+  progress: (doneRatio: number, word: string) => void = quiet,
+): Promise<Answer<N>> {
+  back ??= { client: startWorker(), text: null };
+  if (back.text !== text) {
+    const opened = await back.client.open(text);
+    if (!opened.ok) throw new Error(opened.refusals[0]?.message ?? "the job could not be read");
+    back.text = text;
+  }
+  return (await back.client.answer(name, question, Comlink.proxy(progress))) as Answer<N>;
+}
+
+function quiet(): void {}

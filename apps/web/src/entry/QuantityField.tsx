@@ -1,0 +1,65 @@
+import { printQuantity, readNumber } from "@copperwright/engine/words";
+import { type ReactNode, useId, useState } from "react";
+
+type QuantityFieldProps = {
+  readonly label: string;
+  readonly value: number | null;
+  /** A unit of the engine's printing: V, A, W, ohm, rpm … */
+  readonly unit: string;
+  readonly least?: number;
+  readonly most?: number;
+  readonly onValue: (value: number) => void;
+};
+
+/** A number in one named unit, taken with Enter or on leaving. What cannot be read is said at the field and nothing is changed. */
+export function QuantityField({
+  label,
+  value,
+  unit,
+  least = 0,
+  most = 1e6,
+  onValue,
+}: QuantityFieldProps): ReactNode {
+  const [typed, setTyped] = useState<string | null>(null);
+  const id = useId();
+  const bare = typed?.replace(new RegExp(`\\s*(${unit}|Ω)$`, "i"), "") ?? "";
+  const read = typed === null || bare.trim() === "" ? null : readNumber(bare);
+  const isGood = read !== null && read >= least && read <= most;
+  const take = (): void => {
+    if (isGood) onValue(read);
+    if (isGood || typed?.trim() === "") setTyped(null);
+  };
+  const fault =
+    typed === null || typed.trim() === "" || isGood
+      ? null
+      : read === null
+        ? `"${typed}" is no number`
+        : `must lie between ${printQuantity(least, unit)} and ${printQuantity(most, unit)}`;
+  return (
+    <div className="entry">
+      <label htmlFor={id} className="note">
+        {label}
+      </label>
+      <input
+        id={id}
+        className="field"
+        inputMode="decimal"
+        autoComplete="off"
+        value={typed ?? (value === null ? "" : printQuantity(value, unit))}
+        placeholder={unit}
+        aria-describedby={`${id}-read`}
+        aria-invalid={fault !== null}
+        onFocus={(event) => event.target.select()}
+        onChange={(event) => setTyped(event.target.value)}
+        onKeyDown={(event) => {
+          if (event.key === "Enter") take();
+          if (event.key === "Escape") setTyped(null);
+        }}
+        onBlur={take}
+      />
+      <p id={`${id}-read`} className="note entry-read" aria-live="polite">
+        {fault}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,34 @@
+import type { ReactNode } from "react";
+import { useBench } from "../store/benchStore.ts";
+import { openFinder } from "./finderState.ts";
+import { choosePalette, PALETTES } from "./usePalette.ts";
+
+/** The few things that belong to the whole bench: find anything, and the light to read it in. */
+export function CardMenu(): ReactNode {
+  const palette = useBench((bench) => bench.palette);
+  const hasJob = useBench((bench) => bench.document !== null);
+  const why = useBench((bench) => bench.visitor?.whyLimited ?? null);
+  return (
+    <div className="card-menu">
+      {hasJob && (
+        <button type="button" className="act small" onClick={openFinder}>
+          find
+        </button>
+      )}
+      <label className="light">
+        <span className="note">light</span>
+        <select
+          value={palette}
+          onChange={(event) => choosePalette(event.target.value as (typeof PALETTES)[number])}
+        >
+          {PALETTES.map((name) => (
+            <option key={name} value={name}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      {why !== null && <p className="note">{why}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,23 @@
+import type { ReactNode } from "react";
+import { useBench } from "../store/benchStore.ts";
+
+/** Where the last change is: on the server, on this device only, or in two versions. */
+export function SavedLine(): ReactNode {
+  const { mark, at } = useBench((bench) => bench.saved);
+  const waiting = useBench((bench) => bench.document?.pending.length ?? 0);
+  const words: Readonly<Record<typeof mark, string>> = {
+    saved: at === null ? "saved" : `saved ${clock(at)}`,
+    waiting: "waiting, kept on this device",
+    offline: waiting > 0 ? `offline, ${waiting} kept on this device` : "offline, all is kept here",
+    "two-versions": "two versions, choose in Jobs",
+  };
+  const box = mark === "saved" ? "full" : mark === "two-versions" ? "half" : "empty";
+  return (
+    <p className="note saved" data-mark={mark} role="status">
+      <span className={`saved-box ${box}`} aria-hidden="true" /> {words[mark]}
+    </p>
+  );
+}
+
+const clock = (at: string): string =>
+  new Date(at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });

@@ -1,0 +1,2 @@
+/** What the worker answers for Build. */
+export const buildAnswers = {};

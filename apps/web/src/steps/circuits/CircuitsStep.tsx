@@ -1,0 +1,5 @@
+import type { ReactNode } from "react";
+
+export default function CircuitsStep(): ReactNode {
+  return <h1>Circuits</h1>;
+}

@@ -1,0 +1,2 @@
+/** What the worker answers for Circuits. */
+export const circuitsAnswers = {};

@@ -1,0 +1,5 @@
+import type { ReactNode } from "react";
+
+export default function JobsStep(): ReactNode {
+  return <h1>Jobs</h1>;
+}

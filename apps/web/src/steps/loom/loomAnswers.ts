@@ -1,0 +1,2 @@
+/** What the worker answers for Loom. */
+export const loomAnswers = {};

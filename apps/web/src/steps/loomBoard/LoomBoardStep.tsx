@@ -1,0 +1,5 @@
+import type { ReactNode } from "react";
+
+export default function LoomBoardStep(): ReactNode {
+  return <h1>LoomBoard</h1>;
+}

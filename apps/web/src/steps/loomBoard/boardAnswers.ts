@@ -1,0 +1,2 @@
+/** What the worker answers for LoomBoard. */
+export const boardAnswers = {};

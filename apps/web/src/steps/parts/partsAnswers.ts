@@ -1,0 +1,2 @@
+/** What the worker answers for Parts. */
+export const partsAnswers = {};

@@ -1,0 +1,5 @@
+import type { ReactNode } from "react";
+
+export default function ProofStep(): ReactNode {
+  return <h1>Proof</h1>;
+}

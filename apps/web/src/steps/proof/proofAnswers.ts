@@ -1,0 +1,2 @@
+/** What the worker answers for Proof. */
+export const proofAnswers = {};

@@ -1,0 +1,5 @@
+import type { ReactNode } from "react";
+
+export default function SurveyStep(): ReactNode {
+  return <h1>Survey</h1>;
+}

@@ -1,0 +1,2 @@
+/** What the worker answers for Survey. */
+export const surveyAnswers = {};
