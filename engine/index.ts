@@ -23,6 +23,7 @@ export {
 export {
   type FirstPart,
   mergedFirst,
+  type PlottedJob,
   type ProofInput,
   type ProvedFinding,
   type ProveResult,
@@ -34,6 +35,9 @@ export {
   proveSecond,
   type SecondPart,
   type Share,
+  type TimeCurrent,
+  timeCurrentOf,
+  timeCurrentsOf,
 } from "./prove/index.ts";
 export { type BundleAnswer, bundleAnswer } from "./route/index.ts";
 export { type WireAnswer, type WireQuestion, wireAnswer } from "./size/index.ts";

@@ -16,3 +16,6 @@ export {
   type Share,
 } from "./provePart.ts";
 export type * from "./proveResult.ts";
+export type * from "./timeCurrent.ts";
+export { type PlottedJob, timeCurrentOf, timeCurrentsOf } from "./timeCurrentOf.ts";
+export { foreverCurrentA, permittedTime } from "./wireLimitCurve.ts";
