@@ -3,12 +3,14 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { ENGINE_VERSION } from "../../engine/version.ts";
 
 const root = dirname(fileURLToPath(import.meta.url));
 
 /** Everything the app needs is precached, drawing exporters included: papers can be made without a network. */
 export default defineConfig({
   root,
+  define: { __ENGINE__: JSON.stringify(ENGINE_VERSION) },
   plugins: [
     react(),
     VitePWA({

@@ -142,7 +142,9 @@ function followFingers(view: LayerView, hooks: Hooks): () => void {
     listen(view.frame, "pointerup", up),
     listen(view.frame, "pointercancel", up),
   ];
-  return () => ends.forEach((end) => end());
+  return () => {
+    for (const end of ends) end();
+  };
 }
 
 function pinch(view: LayerView, other: Place, before: Place, now: Place): void {

@@ -4,6 +4,7 @@ import { Card } from "./Card.tsx";
 import { FaultFence } from "./FaultFence.tsx";
 import { Finder } from "./Finder.tsx";
 import "./frame.css";
+import { PairPage } from "./PairPage.tsx";
 import { Rule } from "./Rule.tsx";
 import { SumLine } from "./SumLine.tsx";
 import { usePalette } from "./usePalette.ts";
@@ -31,7 +32,7 @@ export function Bench({ locked }: { locked: string | null }): ReactNode {
   useEffect(() => {
     document.title = name === null ? "Copperwright" : `${name} · Copperwright`;
   }, [name]);
-  if (locked !== null) return <Locked why={locked} />;
+  if (locked !== null) return <PairPage why={locked} />;
   const Sheet = SHEETS[step];
   const isWall = step === "jobs";
   return (
@@ -48,19 +49,5 @@ export function Bench({ locked }: { locked: string | null }): ReactNode {
       <SumLine />
       <Finder />
     </div>
-  );
-}
-
-function Locked({ why }: { why: string }): ReactNode {
-  return (
-    <main className="locked">
-      <h1>Copperwright</h1>
-      <p>{why}</p>
-      <p className="note">
-        On the workshop's machine, open the address that <code>copperwright open</code> printed; it
-        carries the key. On a phone or another machine, pair it first:{" "}
-        <a href="#/pair">enter a pairing code</a>.
-      </p>
-    </main>
   );
 }

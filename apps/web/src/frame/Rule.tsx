@@ -82,7 +82,6 @@ function Stations({ view, x, isSmall }: Scaled & { isSmall: boolean }): ReactNod
     if (isNamed) freeFromPx = at + halfPx;
     const y = station.isBranch ? LINE_Y + 12 : LINE_Y;
     return (
-      // biome-ignore lint/a11y/useSemanticElements: a ring in a drawing cannot be a button element
       <g
         key={station.id}
         role="button"

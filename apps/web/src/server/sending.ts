@@ -3,7 +3,6 @@ import { front } from "../engine/engineClient.ts";
 import { say, useBench } from "../store/benchStore.ts";
 import type { DocumentState, PendingChange } from "../store/documentState.ts";
 import { inTurn, refreshVerdict } from "../store/editing.ts";
-import { jobSummary } from "./jobSummary.ts";
 import { server } from "./serverApi.ts";
 
 interface Saved {
@@ -46,7 +45,6 @@ async function sendFirst(document: DocumentState): Promise<boolean> {
     jobVersion: document.job.copperwrightJob,
     operations: [change.operation],
     what: change.what.slice(0, 400),
-    summary: jobSummary(),
   });
   if (answer.kind === "away") {
     useBench.setState({ saved: { mark: "offline", at: null } });

@@ -1,0 +1,102 @@
+import { type ReactNode, useState } from "react";
+import type { Picture } from "../../drawing/picture.ts";
+import { useLight } from "../../drawing/useLight.ts";
+import { useBench } from "../../store/benchStore.ts";
+import { goTo } from "../../store/route.ts";
+import { archiveJob, type ListedJob, makeJob } from "./jobList.ts";
+import { Revisions } from "./Revisions.tsx";
+import { useCardView } from "./useCardView.ts";
+
+const VERDICTS: Readonly<Record<string, string>> = { "not-proven": "not proven" };
+
+/** One machine on the wall. The whole upper part opens it; the verbs below are for the job as a thing. */
+export function JobCard({ job }: { job: ListedJob }): ReactNode {
+  const light = useLight();
+  const view = useCardView(job, light);
+  const [isHistory, setHistory] = useState(false);
+  return (
+    <li className="job-card">
+      <button
+        type="button"
+        className="plain job-open"
+        onClick={() => goTo("survey", job.key)}
+        aria-label={`Open ${job.name}`}
+      >
+        <h2 className="job-name">{job.machine}</h2>
+        <p className="note">{job.name}</p>
+        <div className="job-picture">{view?.picture && <Drawing picture={view.picture} />}</div>
+        <p className="job-facts">
+          <span className={`job-verdict ${view?.verdict ?? "checking"}`}>
+            {view === null ? "being checked" : (VERDICTS[view.verdict] ?? view.verdict)}
+          </span>
+          <span className="note">
+            {view === null
+              ? ""
+              : `${view.nominalV} V, ${view.earthPolarity} earth, ${view.wires} wires`}
+          </span>
+        </p>
+        <p className="note">
+          rev {job.revision} ·{" "}
+          {new Date(job.savedAt).toLocaleString([], { dateStyle: "medium", timeStyle: "short" })} ·{" "}
+          {job.savedBy}
+        </p>
+      </button>
+      <JobVerbs job={job} onHistory={() => setHistory(!isHistory)} isHistory={isHistory} />
+      {isHistory && <Revisions jobKey={job.key} />}
+    </li>
+  );
+}
+
+function JobVerbs({
+  job,
+  onHistory,
+  isHistory,
+}: {
+  job: ListedJob;
+  onHistory: () => void;
+  isHistory: boolean;
+}): ReactNode {
+  const role = useBench((bench) => bench.visitor?.role ?? "view");
+  return (
+    <div className="job-verbs">
+      <a className="act small" href={`/api/jobs/${job.key}/export`} download>
+        save as file
+      </a>
+      <button type="button" className="act small" aria-expanded={isHistory} onClick={onHistory}>
+        history
+      </button>
+      {role !== "view" && (
+        <>
+          <button
+            type="button"
+            className="act small"
+            onClick={() => void makeJob({ from: "copy", key: job.key })}
+          >
+            copy
+          </button>
+          <button
+            type="button"
+            className="act small"
+            onClick={() => void archiveJob(job.key, !job.isArchived)}
+          >
+            {job.isArchived ? "bring back" : "put away"}
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** The marks come from the engine on this device, never from the server. */
+function Drawing({ picture }: { picture: Picture }): ReactNode {
+  return (
+    <svg
+      viewBox={`0 0 ${picture.widthMm} ${picture.heightMm}`}
+      className="scene-svg"
+      role="img"
+      aria-label="The machine with its loom"
+      // biome-ignore lint/security/noDangerouslySetInnerHtml: marks drawn by the engine in this page, with all text escaped
+      dangerouslySetInnerHTML={{ __html: picture.svg }}
+    />
+  );
+}
