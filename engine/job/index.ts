@@ -9,6 +9,9 @@ export type * from "./job.ts";
 export { JOB_VERSION, jobSchema } from "./jobSchema.ts";
 export { type Load, loadRef, loadsOf, loadsOfPart } from "./loadsOf.ts";
 export { mainEarthBody } from "./mainEarthBody.ts";
+export type { MergeConflict, Side } from "./merge/mergeConflict.ts";
+export { type JobsMerged, mergeJobs } from "./merge/mergeJobs.ts";
+export { settleOperation } from "./merge/settleOperation.ts";
 export {
   connectorCavityPins,
   HUB,
