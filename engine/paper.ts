@@ -121,6 +121,26 @@ export async function packFiles(
   return files;
 }
 
+/** One paper of a pack as sheets to look at, before any file is made. */
+export interface PackSheets {
+  readonly name: string;
+  readonly title: string;
+  readonly document: DrawingDocument;
+}
+
+/** The papers `packFiles` would write, as scenes: for a screen that shows them. */
+export function packSheets(
+  { design, result }: CheckedJob,
+  { fingerprint, paper, board }: Pick<PackOptions, "fingerprint" | "paper" | "board">,
+): readonly PackSheets[] {
+  const input = paperInput(design, result, { fingerprint, paper });
+  return packPapers(input, { ...BOARD_PRINT, ...board, paper }).map(({ name, title, sheets }) => ({
+    name,
+    title,
+    document: framedDocument(input.info, title, sheets),
+  }));
+}
+
 /** Fonts as the PDF library reads them quickest, unwrapped once for all papers. */
 async function unwrapped(fonts: PaperFonts): Promise<PaperFonts> {
   const faces = await Promise.all(

@@ -1,5 +1,82 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect, useState } from "react";
+import { askLong } from "../../engine/engineClient.ts";
+import { noteStep } from "../../store/benchStore.ts";
+import { useJobText } from "../../store/useJobText.ts";
+import { MakePapers } from "./MakePapers.tsx";
+import { PaperOptions } from "./PaperOptions.tsx";
+import { PaperPreview } from "./PaperPreview.tsx";
+import "./papers.css";
+import type { PaperChoice, PaperLine } from "./papersAnswers.ts";
+import { usePaperChoice } from "./usePaperChoice.ts";
 
+/** Every sheet of the pack, looked at before it is printed; one or all saved or printed. */
 export default function PapersStep(): ReactNode {
-  return <h1>Papers</h1>;
+  const [choice, setChoice] = usePaperChoice();
+  const { lines, fault, isStale } = usePaperList(choice);
+  const [name, setName] = useState<string | null>(null);
+  const open = lines?.find((line) => line.name === name) ?? lines?.[0];
+  const pageCount = lines?.reduce((sum, line) => sum + line.pageCount, 0) ?? 0;
+  useEffect(() => {
+    if (lines !== null) noteStep("papers", { text: `${pageCount} sheets`, box: "half" });
+  }, [lines, pageCount]);
+  return (
+    <div className="papers">
+      <section className="papers-list" aria-label="Papers">
+        <h1>Papers</h1>
+        <MakePapers choice={choice} />
+        <PaperOptions choice={choice} onChoice={setChoice} />
+        {fault !== null && <p role="alert">The sheets could not be laid out: {fault}</p>}
+        {lines === null && fault === null && <p className="note">laying out the sheets</p>}
+        <ol aria-busy={isStale}>
+          {lines?.map((line) => (
+            <li key={line.name}>
+              <button
+                type="button"
+                className={line === open ? "plain paper-line now" : "plain paper-line"}
+                aria-current={line === open ? "true" : undefined}
+                onClick={() => setName(line.name)}
+              >
+                <b>{line.title}</b>
+                <span className="note">
+                  {line.pageCount === 1 ? "1 sheet" : `${line.pageCount} sheets`}
+                </span>
+              </button>
+            </li>
+          ))}
+        </ol>
+      </section>
+      {open !== undefined && <PaperPreview key={open.name} line={open} choice={choice} />}
+    </div>
+  );
+}
+
+function usePaperList(choice: PaperChoice): {
+  readonly lines: readonly PaperLine[] | null;
+  readonly fault: string | null;
+  readonly isStale: boolean;
+} {
+  const text = useJobText();
+  const [state, setState] = useState<{
+    lines: readonly PaperLine[] | null;
+    fault: string | null;
+    isStale: boolean;
+  }>({
+    lines: null,
+    fault: null,
+    isStale: true,
+  });
+  useEffect(() => {
+    if (text === null) return;
+    let isCurrent = true;
+    setState((old) => ({ ...old, isStale: true }));
+    askLong(text, "papersList", choice).then(
+      (lines) => isCurrent && setState({ lines, fault: null, isStale: false }),
+      (error: unknown) =>
+        isCurrent && setState((old) => ({ ...old, fault: String(error), isStale: false })),
+    );
+    return () => {
+      isCurrent = false;
+    };
+  }, [text, choice]);
+  return state;
 }

@@ -1,2 +1,97 @@
-/** What the worker answers for Papers. */
-export const papersAnswers = {};
+import { fingerprint } from "@copperwright/engine";
+import {
+  PAPER_FONT_FILES,
+  type PackSheets,
+  type PaperFonts,
+  type PaperSize,
+  packFiles,
+  packSheets,
+} from "@copperwright/engine/paper";
+import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
+import type { Progress } from "../../engine/answers.ts";
+import type { Held } from "../../engine/held.ts";
+import { FONT_ADDRESSES } from "./fontAddresses.ts";
+
+/** How the papers are to be made. */
+export interface PaperChoice {
+  readonly paper: PaperSize;
+  readonly board: {
+    readonly boardWidthMm: number;
+    readonly marginMm: number;
+    readonly overlapMm: number;
+  };
+}
+
+export interface PaperLine {
+  readonly name: string;
+  readonly title: string;
+  readonly pageCount: number;
+}
+
+export interface MadeFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** Sheets last asked for; laid out once for all previews of the same job and paper. */
+let laidOut: { readonly key: string; readonly sheets: readonly PackSheets[] } | null = null;
+
+function sheetsOf(held: Held, choice: PaperChoice): readonly PackSheets[] {
+  const print = fingerprint(held.job);
+  const key = `${print} ${JSON.stringify(choice)}`;
+  if (laidOut?.key !== key) {
+    const sheets = packSheets(held.checked(), { fingerprint: print, ...choice });
+    laidOut = { key, sheets };
+  }
+  return laidOut.sheets;
+}
+
+export const papersAnswers = {
+  papersList: (held: Held, choice: PaperChoice): readonly PaperLine[] =>
+    sheetsOf(held, choice).map(({ name, title, document }) => ({
+      name,
+      title,
+      pageCount: document.pages.length,
+    })),
+
+  papersPage(
+    held: Held,
+    {
+      choice,
+      name,
+      index,
+      light,
+    }: { choice: PaperChoice; name: string; index: number; light: PictureLight },
+  ): Picture | null {
+    const page = sheetsOf(held, choice).find((paper) => paper.name === name)?.document.pages[index];
+    return page === undefined ? null : pictureOf({ ...page, marks: page.marks }, light);
+  },
+
+  /** Every file of the pack, as the command `pack` writes them: same job, same bytes. */
+  async papersPack(
+    held: Held,
+    choice: PaperChoice,
+    progress: Progress,
+  ): Promise<readonly MadeFile[]> {
+    const fonts = await fetchFonts();
+    const files = await packFiles(held.checked(), {
+      fingerprint: fingerprint(held.job),
+      ...choice,
+      fonts,
+      onPaper: (title, index, count) => progress(index / count, title),
+    });
+    return [...files].map(([name, bytes]) => ({ name, bytes }));
+  },
+};
+
+async function fetchFonts(): Promise<PaperFonts> {
+  const faces = await Promise.all(
+    Object.keys(PAPER_FONT_FILES).map(async (face) => {
+      const answer = await fetch(FONT_ADDRESSES[face as keyof PaperFonts]);
+      if (!answer.ok)
+        throw new Error(`The lettering ${face} could not be loaded (${answer.status}).`);
+      return [face, new Uint8Array(await answer.arrayBuffer())] as const;
+    }),
+  );
+  return Object.fromEntries(faces) as unknown as PaperFonts;
+}
