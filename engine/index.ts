@@ -14,6 +14,10 @@ export {
 } from "./judge/index.ts";
 export type * from "./messages/index.ts";
 export {
+  type Metered,
+  type MeterQuestion,
+  type MeterReading,
+  meterReading,
   type OperateRequest,
   type OperateSolution,
   type OperateState,

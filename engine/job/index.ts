@@ -4,6 +4,7 @@ export { applyOperation, type OperationApplied } from "./edit/applyOperation.ts"
 export { insertRelay } from "./edit/insertRelay.ts";
 export { EDITED_LISTS, type EditedList, type Operation } from "./edit/operation.ts";
 export { insertJoint, splitWireByConnector } from "./edit/splitWire.ts";
+export { swapWireEnds } from "./edit/swapWireEnds.ts";
 export { moveWireEnd, removeWithPlaces, resizeWire, setFuseRating } from "./edit/wireEdits.ts";
 export type * from "./job.ts";
 export { JOB_VERSION, jobSchema } from "./jobSchema.ts";

@@ -25,6 +25,12 @@ export type { ElementRole, JobElement } from "./jobElement.ts";
 export { type JobNodes, nodeLabel, referencePin } from "./jobNodes.ts";
 export { type LampAnchor, lampAnchor, lampLaw } from "./lampLaw.ts";
 export { ASSUMED_LENGTH_MM, conductorOhm } from "./loomElements.ts";
+export {
+  type Metered,
+  type MeterQuestion,
+  type MeterReading,
+  meterReading,
+} from "./meterReading.ts";
 export type { Conditions } from "./networkContext.ts";
 export { type Operated, operateJob } from "./operateJob.ts";
 export type * from "./operateResult.ts";
