@@ -25,7 +25,10 @@ export {
   spiceText,
 } from "./operate/index.ts";
 export {
+  type FaultStage,
+  type FaultStory,
   type FirstPart,
+  faultStory,
   mergedFirst,
   type PlottedJob,
   type ProofInput,
@@ -42,6 +45,9 @@ export {
   type TimeCurrent,
   timeCurrentOf,
   timeCurrentsOf,
+  type WireHistory,
+  type WireTemperature,
+  wireTemperatures,
 } from "./prove/index.ts";
 export { type BundleAnswer, bundleAnswer } from "./route/index.ts";
 export { type WireAnswer, type WireQuestion, wireAnswer } from "./size/index.ts";

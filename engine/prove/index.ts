@@ -1,4 +1,11 @@
 /** Prove: every state, every open and every short, and whether each wire outlives it. */
+export {
+  type FaultStage,
+  type FaultStory,
+  faultStory,
+  limitAtC,
+  type WireHistory,
+} from "./faultStory.ts";
 export { operateArguments } from "./operateArguments.ts";
 export { preparedProof } from "./preparedProof.ts";
 export type { ProofInput, ProofOptions } from "./proofInput.ts";
@@ -19,3 +26,4 @@ export type * from "./proveResult.ts";
 export type * from "./timeCurrent.ts";
 export { type PlottedJob, timeCurrentOf, timeCurrentsOf } from "./timeCurrentOf.ts";
 export { foreverCurrentA, permittedTime } from "./wireLimitCurve.ts";
+export { type WireTemperature, wireTemperatures } from "./wireTemperatures.ts";
