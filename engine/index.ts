@@ -14,6 +14,7 @@ export {
 } from "./judge/index.ts";
 export type * from "./messages/index.ts";
 export {
+  type Faulted,
   type Metered,
   type MeterQuestion,
   type MeterReading,
@@ -22,7 +23,9 @@ export {
   type OperateSolution,
   type OperateState,
   operateJob,
+  type SetFault,
   spiceText,
+  withFaults,
 } from "./operate/index.ts";
 export {
   type FaultStage,

@@ -48,4 +48,5 @@ export { type Spice, type SpiceRelays, spiceOf, spiceText } from "./spiceText.ts
 export { type FullState, startingStates } from "./startingStates.ts";
 export { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
 export type { SupplySource } from "./supplySources.ts";
+export { type Faulted, type SetFault, withFaults } from "./withFaults.ts";
 export { type WorstCurrent, type WorstCurrents, worstCurrents } from "./worstCurrents.ts";
