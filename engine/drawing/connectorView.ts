@@ -24,6 +24,8 @@ export interface ConnectorViewInput {
   /** Rows from the top, cavities from the left, seen from the wire side. */
   readonly rows: readonly (readonly {
     readonly label: string;
+    /** "X2.4p". */
+    readonly pin?: string | undefined;
     /** Empty: a blank. */
     readonly wires: readonly ConnectorWire[];
   }[])[];
@@ -57,9 +59,12 @@ export function connectorView(input: ConnectorViewInput): Drawn {
   const cells = rows.flatMap((row, j) => {
     const startMm = WALL_MM + ((columnCount - row.length) * cellMm) / 2;
     return row.flatMap((cavity, i) =>
-      cavityMarks(
+      ownMarks(
         cavity,
-        area(startMm + i * cellMm, shellTopMm + WALL_MM + j * cellHeightMm, cellMm, cellHeightMm),
+        cavityMarks(
+          cavity,
+          area(startMm + i * cellMm, shellTopMm + WALL_MM + j * cellHeightMm, cellMm, cellHeightMm),
+        ),
       ),
     );
   });
@@ -81,7 +86,7 @@ export function connectorView(input: ConnectorViewInput): Drawn {
     ...cells,
   ];
   return {
-    marks: [{ kind: "group", id: input.id, name: `${title}, ${under}`, marks }],
+    marks: [{ kind: "group", id: input.id, of: "connector", name: `${title}, ${under}`, marks }],
     widthMm: Math.max(
       shellWidthMm,
       measureTextMm(title, CAP_MM.part, 700),
@@ -90,6 +95,9 @@ export function connectorView(input: ConnectorViewInput): Drawn {
     heightMm: shellTopMm + shellHeightMm + (input.keyAt === "bottom" ? KEY_MM : 0),
   };
 }
+
+const ownMarks = ({ pin }: Cavity, marks: readonly Mark[]): readonly Mark[] =>
+  pin === undefined ? marks : [{ kind: "group", id: pin, of: "pin", marks }];
 
 const cavityWidthMm = ({ label, wires }: Cavity): number =>
   3 +

@@ -26,6 +26,7 @@ export { fitText } from "./fitText.ts";
 export { framedDocument, type Sheet } from "./framedDocument.ts";
 export { layoutTable } from "./layoutTable.ts";
 export { CAP_MM, GRID_MM, LINE_MM, linePitchMm, wireBodyMm } from "./lineWidth.ts";
+export { marksBox } from "./marksBox.ts";
 export { marksWithin } from "./marksWithin.ts";
 export { measureSquare, scaleBar } from "./measureMarks.ts";
 export { measureTextMm, textAreaMm } from "./measureTextMm.ts";

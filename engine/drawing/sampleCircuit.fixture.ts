@@ -36,6 +36,7 @@ export const sampleCircuit: CircuitSheetInput = {
         wire("12", "brown", "blue", "N/U", "12.3 V"),
         {
           kind: "connector",
+          connector: "X1",
           id: "X2.4",
           name: "X2.4",
           place: "in headlamp shell",

@@ -87,10 +87,23 @@ export interface TextMark {
   readonly onGround?: boolean | undefined;
 }
 
-/** Marks that show one thing. `id` is the permanent id in the job of what is drawn, `name` what it is called aloud. */
+/** What an id on a mark is the id of. A pin is PART.PIN, a cavity CONNECTOR.CAVITYp or s, an earth point BODY.POINT. */
+export type MarkSubject =
+  | "wire"
+  | "part"
+  | "pin"
+  | "joint"
+  | "connector"
+  | "body"
+  | "station"
+  | "run"
+  | "peg";
+
+/** Marks that show one thing. `id` is the permanent id in the job of what is drawn, `of` what it is the id of, `name` what it is called aloud. */
 export interface GroupMark {
   readonly kind: "group";
   readonly id?: string | undefined;
+  readonly of?: MarkSubject | undefined;
   readonly name?: string | undefined;
   readonly marks: readonly Mark[];
 }

@@ -16,7 +16,7 @@ export interface SvgOptions {
 const TEXT_FAMILY = "'Atkinson Hyperlegible Next'";
 const FALLBACK_FAMILY = "'DejaVu Sans'";
 
-/** One page as SVG text at true scale: 1 user unit = 1 mm. Groups carry the permanent id they show as `data-id`. */
+/** One page as SVG text at true scale: 1 user unit = 1 mm. Groups carry the permanent id they show as `data-id`, and what it is the id of as `data-of`. */
 export function sceneToSvg(page: Page, options: SvgOptions = {}): string {
   const palette = options.palette ?? palettes.print;
   const width = mmText(page.widthMm);
@@ -70,8 +70,9 @@ export function markSvg(mark: Mark, palette: Palette): string {
 
 function groupSvg(group: GroupMark, palette: Palette): string {
   const id = group.id === undefined ? "" : ` data-id="${escaped(group.id)}"`;
+  const of = group.of === undefined ? "" : ` data-of="${group.of}"`;
   const name = group.name === undefined ? "" : ` aria-label="${escaped(group.name)}" role="img"`;
-  return `<g${id}${name}>${group.marks.map((mark) => markSvg(mark, palette)).join("")}</g>`;
+  return `<g${id}${of}${name}>${group.marks.map((mark) => markSvg(mark, palette)).join("")}</g>`;
 }
 
 const pathSvg = (path: PathMark, palette: Palette): string =>

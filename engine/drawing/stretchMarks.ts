@@ -1,4 +1,4 @@
-import { plainMarks } from "./expandMark.ts";
+import { plainMarks, wireSubject } from "./expandMark.ts";
 import type { Palette } from "./palette.ts";
 import { arcSteps } from "./pathText.ts";
 import type { Mark, PathStep, PointMm, PrimitiveMark } from "./scene.ts";
@@ -22,7 +22,11 @@ export function stretchMarks(
     if (mark.kind === "group") return { ...mark, marks: stretchMarks(mark.marks, ratios, palette) };
     if (mark.kind === "wire" || mark.kind === "symbol") {
       const marks = plainMarks([mark], palette).map((plain) => stretched(plain, place));
-      return { kind: "group", id: mark.id, marks };
+      return {
+        kind: "group",
+        ...(mark.kind === "wire" ? wireSubject(mark) : { id: mark.id }),
+        marks,
+      };
     }
     return stretched(mark, place);
   });

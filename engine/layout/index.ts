@@ -19,6 +19,25 @@ export {
   type PlacedNode,
   type PlacedSegment,
 } from "./diagram/layoutDiagram.ts";
+export {
+  type LoomRule,
+  loomRule,
+  type RulePiece,
+  type RulePlace,
+  type RuleRow,
+} from "./rule/loomRule.ts";
+export {
+  type MachineRule,
+  machineRule,
+  type RuleRun,
+  type RuleStation,
+} from "./rule/machineRule.ts";
 export type { SideShape } from "./side/sideShape.ts";
-export { type SideRun, type SideStation, type SideView, sideView } from "./side/sideView.ts";
+export {
+  type SideJoint,
+  type SideRun,
+  type SideStation,
+  type SideView,
+  sideView,
+} from "./side/sideView.ts";
 export { spreadApart } from "./side/spreadApart.ts";

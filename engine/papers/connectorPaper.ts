@@ -90,7 +90,7 @@ interface LaidConnector {
 function laidConnector(input: PaperInput, connector: Connector, widthMm: number): LaidConnector {
   const views = (["socket", "plug"] as const).flatMap((half) =>
     (["wire side", "mating side"] as const).map((view) =>
-      connectorView(viewInput(input, connector, half, view)),
+      connectorView(connectorViewInput(input, connector, half, view)),
     ),
   );
   const rows: Drawn[][] = [];
@@ -204,7 +204,7 @@ function cavityBlocks(input: PaperInput, connector: Connector, content: AreaMm):
   ];
 }
 
-function viewInput(
+export function connectorViewInput(
   input: PaperInput,
   connector: Connector,
   half: "plug" | "socket",
@@ -212,16 +212,16 @@ function viewInput(
 ): ConnectorViewInput {
   const { job, design } = input;
   const { letters } = job.colours;
+  const pinOf = (cavity: string): string =>
+    `${connector.id}.${cavity}${half === "plug" ? "p" : "s"}`;
   const wiresAt = (cavity: string): readonly ConnectorWire[] =>
-    (design.wiresAt.get(`${connector.id}.${cavity}${half === "plug" ? "p" : "s"}`) ?? []).map(
-      (wire) => ({
-        id: wire.id,
-        number: numberOf(wire),
-        colours: wire.colour ?? null,
-        areaMm2: design.conductors.get(wire.id)?.areaMm2 ?? null,
-        code: colourCode(wire.colour, letters),
-      }),
-    );
+    (design.wiresAt.get(pinOf(cavity)) ?? []).map((wire) => ({
+      id: wire.id,
+      number: numberOf(wire),
+      colours: wire.colour ?? null,
+      areaMm2: design.conductors.get(wire.id)?.areaMm2 ?? null,
+      code: colourCode(wire.colour, letters),
+    }));
   const rowCount = connector.rowCount ?? 1;
   const perRow = Math.ceil(connector.cavities.length / rowCount);
   const rows = Array.from({ length: rowCount }, (_, i) =>
@@ -232,7 +232,9 @@ function viewInput(
     name: connector.id,
     place: half,
     view,
-    rows: rows.map((row) => row.map((label) => ({ label, wires: wiresAt(label) }))),
+    rows: rows.map((row) =>
+      row.map((label) => ({ label, pin: pinOf(label), wires: wiresAt(label) })),
+    ),
     keyAt: null,
   };
 }

@@ -4,3 +4,19 @@ export { BOARD_PRINT, type BoardPrint, READING_MM } from "./board/boardTiles.ts"
 export type { PackPaper } from "./packPaper.ts";
 export { packPapers } from "./packPapers.ts";
 export { type PaperInput, paperInput } from "./paperInput.ts";
+export { type BoardAskedOf, type BoardScenes, boardScenes } from "./scenes/boardScenes.ts";
+export { type CircuitScene, circuitScene } from "./scenes/circuitScene.ts";
+export { type ConnectorScene, connectorScenes } from "./scenes/connectorScenes.ts";
+export {
+  type DiagramColumn,
+  type DiagramPlace,
+  type DiagramScene,
+  diagramScene,
+} from "./scenes/diagramScene.ts";
+export type { Scene } from "./scenes/framedScene.ts";
+export { loomRuleOf, machineRuleOf } from "./scenes/loomRuleOf.ts";
+export { machineScene } from "./scenes/machineScene.ts";
+export { type SceneAsked, type SceneSource, sceneSource } from "./scenes/sceneSource.ts";
+export { type SectionScene, sectionScenes } from "./scenes/sectionScenes.ts";
+export { type SideViewScene, sideViewScene } from "./scenes/sideViewScene.ts";
+export { type WirePlace, wirePlaces } from "./scenes/wirePlaces.ts";

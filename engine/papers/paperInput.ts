@@ -45,7 +45,7 @@ export function paperInput(
 }
 
 /** What every sheet says about the job, from the job and its verdict. */
-function sheetInfoOf(job: Job, check: CheckResult): SheetInfo {
+export function sheetInfoOf(job: Job, check: CheckResult): SheetInfo {
   const { machine, supply } = job;
   const year = machine.year === undefined ? "" : `, ${machine.year}`;
   return {

@@ -105,6 +105,7 @@ const step = (i: number): fc.Arbitrary<CircuitStep> =>
     }),
     fc.record({
       kind: fc.constant("connector" as const),
+      connector: fc.constant("X9"),
       id: fc.constant(`X${i}`),
       name: fc.constant(`X${i}.12`),
       place: word,

@@ -1,5 +1,5 @@
 import type { ContactTableInput } from "../contactTable.ts";
-import type { WireColours } from "../scene.ts";
+import type { MarkSubject, WireColours } from "../scene.ts";
 import type { SymbolName } from "../symbolName.ts";
 
 /** A piece of wire, with what is written beside it. */
@@ -54,7 +54,10 @@ export interface PartHalf {
 /** One cavity of a plug and socket. The arc of the symbol stands on the live side. */
 export interface ConnectorStep {
   readonly kind: "connector";
+  /** Half of the cavity on the live side: "X2.4s". */
   readonly id: string;
+  /** "X2". */
+  readonly connector: string;
   /** Connector and cavity: "X2.4". */
   readonly name: string;
   readonly place: string;
@@ -65,6 +68,8 @@ export interface ConnectorStep {
 export interface JointStep {
   readonly kind: "joint";
   readonly id: string;
+  /** Absent: a joint of the loom. */
+  readonly of?: MarkSubject | undefined;
   /** Written beside the dot; empty where the place has no name, as at a terminal. */
   readonly name: string;
 }

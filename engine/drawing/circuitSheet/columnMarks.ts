@@ -64,7 +64,8 @@ function stepMarks(
         textMark(step.name, xMm - 2, middleMm + CAP_MM.fine / 2, name, "end"),
         ...jointNote(waysAt(step.id), xMm, middleMm),
       ];
-      return [{ kind: "group", id: step.id, name: `joint ${step.name}`, marks }];
+      const of = step.of ?? "joint";
+      return [{ kind: "group", id: step.id, of, name: `joint ${step.name}`, marks }];
     }
   }
 }

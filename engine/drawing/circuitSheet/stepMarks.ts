@@ -48,7 +48,9 @@ export function wireStepMarks(step: WireStep, xMm: number, place: Placed): Mark[
   if (step.expected !== undefined) {
     marks.push(...testPoint(step.expected, xMm, place.bottomMm - 3.5));
   }
-  return [{ kind: "group", id: step.id, name: `wire ${step.number}, ${step.word}`, marks }];
+  return [
+    { kind: "group", id: step.id, of: "wire", name: `wire ${step.number}, ${step.word}`, marks },
+  ];
 }
 
 /** An open ring on the wire, and the volts to be read there at its left. */
@@ -89,15 +91,15 @@ export function partStepMarks(step: PartStep, xMm: number, place: Placed): Mark[
     symbol,
     ...[above, below].flatMap((pin): Mark[] => jog(xMm, pins[pin]?.xMm, pins[pin]?.yMm)),
     ...sideMarks(lines, xMm + SIDE_GAP_MM + 3, middleMm - sideHeightMm(lines) / 2),
-    ...pinText(step.pinAbove, xMm - pinShiftMm(step), middleMm - 5),
-    ...pinText(step.pinBelow, xMm - pinShiftMm(step), middleMm + 5 + CAP_MM.fine),
+    ...pinText(step, step.pinAbove, xMm - pinShiftMm(step), middleMm - 5),
+    ...pinText(step, step.pinBelow, xMm - pinShiftMm(step), middleMm + 5 + CAP_MM.fine),
   ];
   if (step.contacts) {
     const table = contactTable(step.contacts);
     const leftMm = xMm - tableGapMm(step) - table.widthMm;
     marks.push(...moveMarks(table.marks, leftMm, middleMm - table.heightMm / 2));
   }
-  return [{ kind: "group", id: step.id, name: step.name, marks }];
+  return [{ kind: "group", id: step.id, of: "part", name: step.name, marks }];
 }
 
 /** From the line across to a pin that stands beside it. */
@@ -116,10 +118,12 @@ function jog(xMm: number, pinXMm: number | undefined, pinYMm: number | undefined
   ];
 }
 
-const pinText = (pin: string | undefined, xMm: number, yMm: number): Mark[] =>
-  pin === undefined
-    ? []
-    : [textMark(pin, xMm - 1.2, yMm, { ...TEXT_STYLE.fine, colour: "ink", weight: 700 }, "end")];
+const pinText = ({ id }: PartStep, pin: string | undefined, xMm: number, yMm: number): Mark[] => {
+  if (pin === undefined) return [];
+  const style = { ...TEXT_STYLE.fine, colour: "ink", weight: 700 } as const;
+  const marks = [textMark(pin, xMm - 1.2, yMm, style, "end")];
+  return [{ kind: "group", id: `${id}.${pin}`, of: "pin", marks }];
+};
 
 export function connectorStepMarks(step: ConnectorStep, xMm: number, place: Placed): Mark[] {
   const middleMm = (place.topMm + place.bottomMm) / 2;
@@ -135,5 +139,6 @@ export function connectorStepMarks(step: ConnectorStep, xMm: number, place: Plac
     },
     ...sideMarks(lines, xMm + SIDE_GAP_MM, middleMm - sideHeightMm(lines) / 2),
   ];
-  return [{ kind: "group", id: step.id, name: step.name, marks }];
+  const inner: Mark = { kind: "group", id: step.id, of: "pin", name: step.name, marks };
+  return [{ kind: "group", id: step.connector, of: "connector", marks: [inner] }];
 }

@@ -15,6 +15,8 @@ export interface DiagramRoom {
   readonly heightMm: number;
   /** Least distance of columns at the foot. */
   readonly footPitchMm: number;
+  /** Columns are spread to the width by no more than this; absent: twice. */
+  readonly spreadMost?: number | undefined;
 }
 
 export interface PlacedSegment {
@@ -81,7 +83,8 @@ export function layoutDiagram(
   const drawn = tellJoins(folded.ladder, tree, levels, pins, told, room.heightMm);
   const columns = columnsOfTree(drawn.tree);
   const { items, xsMm, widthMm } = lettered(drawn, columns, room);
-  const spread = Math.min(SPREAD_MAX, Math.max(1, room.widthMm / widthMm));
+  const most = room.spreadMost ?? SPREAD_MAX;
+  const spread = Math.min(most, Math.max(1, room.widthMm / widthMm));
   const columnXsMm = xsMm.map((xMm) => xMm * spread);
   const columnOf = new Map(columns.flatMap((chain, i) => chain.map((id) => [id, i] as const)));
   const tallestMm = Math.max(0, ...drawn.levels.endMm.values());

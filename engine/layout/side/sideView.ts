@@ -11,6 +11,8 @@ export interface SideView {
   readonly joints: readonly SideJoint[];
   /** Stations nobody has given a place. */
   readonly unplaced: readonly string[];
+  /** Where its upper left corner lies in the job's own side view: a place of the view plus this is a place of the job. */
+  readonly originMm: Point;
   readonly widthMm: number;
   readonly heightMm: number;
 }
@@ -76,6 +78,7 @@ export function sideView(job: Job): SideView | null {
     stations: ordered.map(({ id }, i) => ({ station: id, orderCount: i + 1, at: move(at(id)) })),
     runs,
     joints: jointPlaces(job),
+    originMm: { x: left, y: top },
     unplaced: job.stations.filter(({ id }) => !(id in places)).map(({ id }) => id),
     widthMm: Math.max(...all.map(({ x }) => x)) - left,
     heightMm: Math.max(...all.map(({ y }) => y)) - top,

@@ -1,4 +1,11 @@
-import { CAP_MM, type Drawn, measureTextMm, TEXT_STYLE, textMark } from "../../drawing/index.ts";
+import {
+  CAP_MM,
+  type Drawn,
+  type MarkSubject,
+  measureTextMm,
+  TEXT_STYLE,
+  textMark,
+} from "../../drawing/index.ts";
 import type { Point } from "../../geometry/index.ts";
 import {
   alongLine,
@@ -14,6 +21,7 @@ import { PEG_RADIUS_MM } from "./boardSigns.ts";
 import { compass } from "./compass.ts";
 import { diameterAt } from "./loomBody.ts";
 import { nodeBlock } from "./nodeBlock.ts";
+import { vertexSubject } from "./vertexSubject.ts";
 import type { WireEnd, wireEndsOf } from "./wireEnds.ts";
 
 /** Name of a place on the board: its station, else the part or earth point a wire goes to. */
@@ -31,6 +39,8 @@ export function nameOf({ job }: PaperInput, vertex: string): string {
 export interface BlockHere {
   readonly place: BlockToPlace;
   readonly drawn: Drawn;
+  /** What it is written about. */
+  readonly about: { readonly id: string; readonly of?: MarkSubject };
 }
 
 /** Everything written beside the loom: places with their wires, lettered pegs, joints, the compass. */
@@ -40,9 +50,23 @@ export function blocksOf(
   ends: ReturnType<typeof wireEndsOf>,
 ): readonly BlockHere[] {
   const pegOf = new Map(layout.pegs.map((peg) => [peg.node, peg]));
-  const block = (id: string, anchor: Point, towardsDeg: number, offMm: number, drawn: Drawn) => ({
-    place: { id, anchor, towardsDeg, offMm, widthMm: drawn.widthMm, heightMm: drawn.heightMm },
+  const block = (
+    about: BlockHere["about"],
+    anchor: Point,
+    towardsDeg: number,
+    offMm: number,
+    drawn: Drawn,
+  ): BlockHere => ({
+    place: {
+      id: `${about.of} ${about.id}`,
+      anchor,
+      towardsDeg,
+      offMm,
+      widthMm: drawn.widthMm,
+      heightMm: drawn.heightMm,
+    },
     drawn,
+    about,
   });
   const aside = (at: Point, extraMm: number): { towardsDeg: number; offMm: number } => {
     const { alongDeg, radiusMm } = lineAt(layout, at);
@@ -54,7 +78,7 @@ export function blocksOf(
     const { radiusMm } = lineAt(layout, node.at);
     const drawn = nodeDrawn(input, node, peg, ends.at.get(node.id) ?? [], layout);
     return [
-      block(`place ${node.id}`, node.at, node.outwardDeg, Math.max(radiusMm, 4) + 2.5, drawn),
+      block(vertexSubject(node), node.at, node.outwardDeg, Math.max(radiusMm, 4) + 2.5, drawn),
     ];
   });
   const pegs = layout.pegs
@@ -62,13 +86,13 @@ export function blocksOf(
     .map((peg) => {
       const text = `${peg.label}  ${printNumber(peg.fromDatumMm, 0)}`;
       const { towardsDeg, offMm } = aside(peg.at, 2);
-      return block(`peg ${peg.label}`, peg.at, towardsDeg, offMm, oneLine(text));
+      return block({ id: `peg ${peg.label}`, of: "peg" }, peg.at, towardsDeg, offMm, oneLine(text));
     });
   const joints = layout.joints.map(({ joint, at, fromDatumMm }) => {
     const wires = (ends.on.get(joint) ?? []).map(numberOf).join(" ");
     const text = `${joint}  ${printNumber(fromDatumMm, 0)}: ${wires}`;
     const { towardsDeg, offMm } = aside(at, 3.5);
-    return block(`joint ${joint}`, at, towardsDeg + 180, offMm, oneLine(text));
+    return block({ id: joint, of: "joint" }, at, towardsDeg + 180, offMm, oneLine(text));
   });
   const datum = layout.nodes.find(({ fromDatumMm }) => fromDatumMm === 0)!;
   return [
@@ -83,7 +107,7 @@ function compassBlock(datum: Point): BlockHere {
   const drawn = compass();
   const { widthMm, heightMm } = drawn;
   const place = { id: "compass", anchor: datum, towardsDeg: -90, offMm: 25, hasLeader: false };
-  return { drawn, place: { ...place, widthMm, heightMm } };
+  return { drawn, about: { id: "compass" }, place: { ...place, widthMm, heightMm } };
 }
 
 function nodeDrawn(

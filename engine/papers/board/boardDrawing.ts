@@ -119,9 +119,9 @@ const blockMarks = (
   placed: readonly PlacedBlock[],
   blocks: readonly BlockHere[],
 ): readonly Mark[] =>
-  placed.map(({ id, x, y }, i) => ({
+  placed.map(({ x, y }, i) => ({
     kind: "group",
-    id,
+    ...blocks[i]!.about,
     marks: moveMarks(blocks[i]!.drawn.marks, x, y),
   }));
 

@@ -11,6 +11,7 @@ import {
 import type { Point } from "../../geometry/index.ts";
 import { type BoardLayout, type BoardLimb, partOfLine } from "../../layout/index.ts";
 import { readableDeg, toPoint, turned } from "./turned.ts";
+import { vertexSubject } from "./vertexSubject.ts";
 
 export const PEG_RADIUS_MM = 2.5;
 const JOINT_HEIGHT_MM = 5;
@@ -52,10 +53,12 @@ function nearDiameter(limbs: readonly BoardLimb[], at: Point): number {
   return 0;
 }
 
-export const pegMarks = ({ pegs }: BoardLayout): Mark[] =>
+export const pegMarks = ({ pegs, nodes }: BoardLayout): Mark[] =>
   pegs.map(({ at, label, node }) => ({
     kind: "group",
-    id: `peg ${label}`,
+    ...(node === null
+      ? ({ id: `peg ${label}`, of: "peg" } as const)
+      : vertexSubject(nodes.find(({ id }) => id === node)!)),
     name: "peg",
     marks: [
       {
@@ -85,6 +88,7 @@ export const jointBoxes = ({ joints }: BoardLayout): Mark[] =>
       return {
         kind: "group",
         id: joint,
+        of: "joint",
         name: "joint",
         marks: [
           {

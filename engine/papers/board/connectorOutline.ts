@@ -43,7 +43,7 @@ export function connectorOutline(
       const pin = `${connector.id}.${cavity}${half === "plug" ? "p" : "s"}`;
       const wires = design.wiresAt.get(pin) ?? [];
       const text = wires.length === 0 ? "–" : wires.map(numberOf).join(" ");
-      return [
+      const cell: Mark[] = [
         {
           kind: "rect",
           area: area(xMm, yMm, CELL.widthMm, CELL.heightMm),
@@ -56,11 +56,13 @@ export function connectorOutline(
           capsMm: [CAP_MM.text, CAP_MM.fine],
         }),
       ];
+      return [{ kind: "group", id: pin, of: "pin", marks: cell }];
     }),
   ];
   const textMm = Math.max(
     measureTextMm(`${connector.id} ${connector.name}`, CAP_MM.text, 700),
     measureTextMm(caption, CAP_MM.fine, 400),
   );
-  return { marks, widthMm: Math.max(widthMm, textMm), heightMm: HEAD_MM + heightMm + 0.5 };
+  const whole: Mark = { kind: "group", id: connector.id, of: "connector", marks };
+  return { marks: [whole], widthMm: Math.max(widthMm, textMm), heightMm: HEAD_MM + heightMm + 0.5 };
 }

@@ -3,17 +3,36 @@ import type { Point } from "../../geometry/index.ts";
 import { alongLine, type BoardLayout, type BoardLimb, partOfLine } from "../../layout/index.ts";
 import { toPoint, turned } from "./turned.ts";
 
-const polyline = (points: readonly Point[], widthMm: number, colour: ColourToken): Mark => ({
-  kind: "polyline",
-  points: points.map(toPoint),
-  stroke: { widthMm, colour },
+/** A piece of loom: line, run it is of, thickness. */
+interface BodyPiece {
+  readonly run: string;
+  readonly line: readonly Point[];
+  readonly diameterMm: number;
+}
+
+const bodyMark = (
+  { run, line, diameterMm }: BodyPiece,
+  growMm: number,
+  colour: ColourToken,
+): Mark => ({
+  kind: "group",
+  id: run,
+  of: "run",
+  marks: [
+    {
+      kind: "polyline",
+      points: line.map(toPoint),
+      stroke: { widthMm: diameterMm + growMm, colour },
+    },
+  ],
 });
 
 /** The loom as thick as it is: outline, covering tinted, bare parts white; then its centre line, which is what is measured. */
 export function loomBody({ limbs, nodes, coverings }: BoardLayout): Mark[] {
   const edgeMm = 2 * LINE_MM.symbol;
   const pieces = limbs.flatMap((limb) =>
-    limb.pieces.map(({ fromMm, toMm, diameterMm }) => ({
+    limb.pieces.map(({ run, fromMm, toMm, diameterMm }) => ({
+      run,
       line: partOfLine(limb.points, fromMm, toMm),
       diameterMm,
     })),
@@ -29,16 +48,17 @@ export function loomBody({ limbs, nodes, coverings }: BoardLayout): Mark[] {
     return own.pieces
       .filter((piece) => piece.toMm > fromMm && piece.fromMm < toMm)
       .map((piece) => ({
+        run: piece.run,
         line: partOfLine(own.points, Math.max(fromMm, piece.fromMm), Math.min(toMm, piece.toMm)),
         diameterMm: piece.diameterMm,
       }));
   });
   const body: Mark[] = [
-    ...pieces.map(({ line, diameterMm }) => polyline(line, diameterMm + edgeMm, "ink")),
+    ...pieces.map((piece) => bodyMark(piece, edgeMm, "ink")),
     ...knots.map(({ centre, diameterMm }): Mark => disc(centre, (diameterMm + edgeMm) / 2, "ink")),
-    ...pieces.map(({ line, diameterMm }) => polyline(line, diameterMm, "ground")),
+    ...pieces.map((piece) => bodyMark(piece, 0, "ground")),
     ...knots.map(({ centre, diameterMm }): Mark => disc(centre, diameterMm / 2, "ground")),
-    ...covered.flat().map(({ line, diameterMm }) => polyline(line, diameterMm, "pale")),
+    ...covered.flat().map((piece) => bodyMark(piece, 0, "pale")),
   ];
   return [{ kind: "group", name: "loom", marks: body }];
 }

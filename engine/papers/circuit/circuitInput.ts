@@ -9,6 +9,7 @@ import { printNumber, printQuantity } from "../../units/index.ts";
 import { colourCode, colourWords } from "../colourText.ts";
 import type { PaperInput } from "../paperInput.ts";
 import { partNote } from "../partNote.ts";
+import { pointSubject } from "../pointSubject.ts";
 import { numberOf } from "../wireRows.ts";
 import { columnsOf, type PathColumn, type PathStep } from "./columns.ts";
 import type { Levels } from "./levels.ts";
@@ -92,7 +93,8 @@ function endOf({ graph, words }: Wording, { end, steps }: PathColumn): CircuitCo
 
 function wordedStep(wording: Wording, step: PathStep, next: PathStep | undefined): CircuitStep {
   if (step.kind === "dot") {
-    return { kind: "joint", id: step.point, name: wording.words.dot(step.point) };
+    const of = pointSubject(wording.graph, step.point);
+    return { kind: "joint", id: step.point, of, name: wording.words.dot(step.point) };
   }
   const { link } = step.placed;
   switch (link.kind) {
@@ -143,7 +145,8 @@ function cavityStep({ words }: Wording, { link, above }: Placed): CircuitStep {
   const isSocketAbove = pinAbove.endsWith("s");
   return {
     kind: "connector",
-    id: `${link.of} ${link.pinA}`,
+    id: pinAbove,
+    connector: link.of,
     name: link.pinA.slice(0, -1),
     place: words.connector(link.of),
     liveSide: isSocketAbove ? "above" : "below",
@@ -152,7 +155,8 @@ function cavityStep({ words }: Wording, { link, above }: Placed): CircuitStep {
 
 const bondStep = (link: Link): CircuitStep => ({
   kind: "joint",
-  id: link.key,
+  id: link.pinA,
+  of: "pin",
   name: "through its case",
 });
 

@@ -8,14 +8,12 @@ import {
   type Sheet,
   sheetRoom,
 } from "../../drawing/index.ts";
-import { lettersName } from "../colourText.ts";
 import type { PackPaper } from "../packPaper.ts";
 import type { PaperInput } from "../paperInput.ts";
-import { circuitInput } from "./circuitInput.ts";
+import type { circuitInput } from "./circuitInput.ts";
 import { levelsOf } from "./levels.ts";
 import { machineGraph } from "./machineGraph.ts";
-import { sheetLinks } from "./sheetLinks.ts";
-import { loadsAt, stateFor } from "./workingState.ts";
+import { type WordedCircuit, wordedCircuit } from "./wordedCircuit.ts";
 
 /** One sheet a circuit: fault finding with one finger on the paper. */
 export function circuitPaper(input: PaperInput, name: string): PackPaper {
@@ -23,25 +21,8 @@ export function circuitPaper(input: PaperInput, name: string): PackPaper {
   const graph = machineGraph(job);
   const levels = levelsOf(graph);
   const circuits = job.circuits.map((circuit) => {
-    const placed = sheetLinks(circuit.id, graph, levels);
-    if (placed.length === 0) return { id: circuit.id, sheets: [] };
-    const pins = new Set(
-      placed.flatMap(({ link }) => (link.kind === "load" ? [link.a, link.b] : [])),
-    );
-    const own = placed.flatMap(({ link: { wire } }) =>
-      wire?.circuit === circuit.id ? wire.id : [],
-    );
-    const state = stateFor(input, new Set(own), loadsAt(job, pins));
-    const volts = state
-      ? `Volts: ${state.words}; full battery; meter's black lead on the earthed battery post.`
-      : "No named state of the job has this circuit at work, so no volts are shown.";
-    const drawn = circuitInput(input, graph, levels, placed, state);
-    const isShort = circuit.name.length <= TITLE_LENGTH_MAX;
-    const head = {
-      title: `Circuit: ${isShort ? circuit.name : circuit.id}`,
-      lead: `${isShort ? "" : `${circuit.name}. `}${volts} Switches drawn at rest. Colours in ${lettersName(job.colours.letters)}.`,
-    };
-    return { id: circuit.id, sheets: laid(input, head, drawn) };
+    const worded = wordedCircuit(input, graph, levels, circuit);
+    return { id: circuit.id, sheets: worded === null ? [] : laid(input, worded) };
   });
   return {
     name,
@@ -54,18 +35,11 @@ export function circuitPaper(input: PaperInput, name: string): PackPaper {
   };
 }
 
-/** A longer name of a circuit stands under the title instead of in it. */
-const TITLE_LENGTH_MAX = 48;
-
 /** Between two rows of columns on one sheet. */
 const TIER_GAP_MM = 7;
 
 /** Upright or across, in one row of columns or two, whichever takes the fewest sheets; upright in one row where it is the same, because paths are long. */
-function laid(
-  input: PaperInput,
-  head: Sheet["head"],
-  drawn: ReturnType<typeof circuitInput>,
-): readonly Sheet[] {
+function laid(input: PaperInput, { head, drawn }: WordedCircuit): readonly Sheet[] {
   const tried = [input.paper, "a3" as const].map((size) => triedOn(input, head, drawn, size));
   const candidates = tried.find((some) => some.length > 0);
   if (candidates === undefined) throw new Error(`circuit sheet "${head.title}" fits no paper`);

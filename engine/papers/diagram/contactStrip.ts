@@ -39,6 +39,7 @@ export function contactStrip(
     marks.push({
       kind: "group",
       id: part.id,
+      of: "part",
       name: `contacts of ${part.name}`,
       marks: [
         textMark(name, xMm, yMm + 3),

@@ -1,4 +1,11 @@
-import { LINE_MM, type Mark, moveMarks, point, poleSigns } from "../../drawing/index.ts";
+import {
+  LINE_MM,
+  type Mark,
+  type MarkSubject,
+  moveMarks,
+  point,
+  poleSigns,
+} from "../../drawing/index.ts";
 import {
   type DiagramLayout,
   type LadderWords,
@@ -9,6 +16,7 @@ import {
 import { levelsOf } from "../circuit/levels.ts";
 import { type Link, type MachineGraph, machineGraph } from "../circuit/machineGraph.ts";
 import type { PaperInput } from "../paperInput.ts";
+import { pointSubject } from "../pointSubject.ts";
 import { numberOf } from "../wireRows.ts";
 import { columnFeet, FOOT_MM } from "./columnFeet.ts";
 import { crossLinks } from "./crossLinks.ts";
@@ -29,13 +37,20 @@ export interface DiagramDrawing {
   readonly layout: DiagramLayout;
   /** Columns each part stands in, from 1. */
   readonly columnsOfPart: ReadonlyMap<string, readonly number[]>;
+  /** By the `ref` of an item of the layout. */
+  readonly behind: readonly LetteredItem[];
 }
 
-/** The complete machine as one drawing in a room of its own size. */
+/**
+ * The complete machine as one drawing in a room of its own size.
+ *
+ * @param spreadMost  columns are spread to the width by no more than this; absent: twice
+ */
 export function diagramDrawing(
   input: PaperInput,
   widthMm: number,
   heightMm: number,
+  spreadMost?: number,
 ): DiagramDrawing {
   const { job } = input;
   const graph = machineGraph(job);
@@ -49,7 +64,7 @@ export function diagramDrawing(
   };
   const layout = layoutDiagram(
     diagramLadder(job, paths, maker, ladderMm),
-    { widthMm, heightMm: ladderMm, footPitchMm: FOOT_PITCH_MM },
+    { widthMm, heightMm: ladderMm, footPitchMm: FOOT_PITCH_MM, spreadMost },
     job.layout?.diagram ?? {},
     words,
   );
@@ -65,6 +80,7 @@ export function diagramDrawing(
   };
   return {
     layout,
+    behind: maker.behind,
     columnsOfPart: columnsOfParts(drawn),
     marks: () =>
       moveMarks(
@@ -142,7 +158,8 @@ function segmentMarks(drawn: Drawn, placed: PlacedSegment): Mark[] {
     };
     const drawnItem = itemMarks(drawn.input, made, place);
     const { id } = segment.items[i]!;
-    return [{ kind: "group", id, name: groupName(made), marks: drawnItem } as const];
+    const of = subjectOf(drawn, made);
+    return [{ kind: "group", id, of, name: groupName(made), marks: drawnItem } as const];
   });
   const startMm = items[0]?.topMm ?? placed.bottomMm;
   return [
@@ -171,6 +188,20 @@ const gaps = (
 
 const groupName = ({ step }: LetteredItem): string =>
   step.kind === "wire" ? `wire ${numberOf(step.link.wire!)}` : step.kind;
+
+function subjectOf({ graph, input }: Drawn, { step }: LetteredItem): MarkSubject | undefined {
+  switch (step.kind) {
+    case "wire":
+    case "part":
+      return step.kind;
+    case "cavity":
+      return "connector";
+    case "words":
+      return input.job.wires.some(({ id }) => id === step.what) ? "wire" : undefined;
+    default:
+      return pointSubject(graph, step.point);
+  }
+}
 
 const isBodyPoint = ({ bodies, joints, earthedPosts }: MachineGraph, at: string): boolean =>
   bodies.has(at) || !(joints.has(at) || earthedPosts.includes(at));
@@ -210,7 +241,7 @@ function railWords({ input, layout, rails }: Drawn): Mark[] {
     );
 }
 
-function nodeMarks({ names, rails }: Drawn, node: PlacedNode): Mark[] {
+function nodeMarks({ names, rails, graph }: Drawn, node: PlacedNode): Mark[] {
   const { id, xMm, yMm, meetsXMm, toldColumns } = node;
   const [fromXMm, toXMm] = [meetsXMm[0]!, meetsXMm.at(-1)!];
   const isRail = rails.has(id);
@@ -235,6 +266,7 @@ function nodeMarks({ names, rails }: Drawn, node: PlacedNode): Mark[] {
     {
       kind: "group",
       id,
+      of: pointSubject(graph, id),
       name: `joint ${id}`,
       marks: [...bus, ...[...dots].map((at) => dot(at, yMm)), ...(isRail ? [] : name)],
     },

@@ -71,13 +71,20 @@ export function itemMarks(
     case "cavity":
       return [
         {
-          kind: "symbol",
-          symbol: "plugAndSocket",
-          at: point(xMm, middleMm),
-          turnDeg: step.pinAbove.endsWith("s") ? 0 : 180,
-          sizeRatio: CAVITY_RATIO,
+          kind: "group",
+          id: step.pinAbove,
+          of: "pin",
+          marks: [
+            {
+              kind: "symbol",
+              symbol: "plugAndSocket",
+              at: point(xMm, middleMm),
+              turnDeg: step.pinAbove.endsWith("s") ? 0 : 180,
+              sizeRatio: CAVITY_RATIO,
+            },
+            ...besideText(text, xMm + cavityTextMm, item.letteringTopsMm[0]!),
+          ],
         },
-        ...besideText(text, xMm + cavityTextMm, item.letteringTopsMm[0]!),
       ];
     case "earth":
       return earthMarks(text, place.isBody(step.point), xMm, item.topMm);
@@ -165,9 +172,12 @@ function partMarks(
   const basesMm = [middleMm - 4 * SYMBOL_RATIO - 0.6, middleMm + 4 * SYMBOL_RATIO + 0.6 + capMm];
   return [
     { kind: "symbol", at: point(xMm + offsetMm, middleMm), ...placement },
-    ...names.map((name, i) =>
-      textMark({ text: name, capMm, weight: 400 }, xMm - PIN_TEXT_MM, basesMm[i]!, "end"),
-    ),
+    ...names.map((name, i): Mark => {
+      const lettering = { text: name, capMm, weight: 400 } as const;
+      const marks = [textMark(lettering, xMm - PIN_TEXT_MM, basesMm[i]!, "end")];
+      const id = i === 0 ? step.pinAbove : step.pinBelow;
+      return { kind: "group", id, of: "pin", marks };
+    }),
   ];
 }
 

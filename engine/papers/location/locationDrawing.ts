@@ -28,23 +28,42 @@ const COLUMN_MM = 40;
 const REACH_MM = 18;
 const DOT_MM = 2;
 
+/** How a side view lies in a room of the page. */
+export interface LocationPlaces {
+  readonly leftMm: number;
+  readonly topMm: number;
+  /** Page over machine. */
+  readonly scaleRatio: number;
+  readonly to: (at: Point) => PointMm;
+  /** The ring of each station, moved apart from those it would cover. */
+  readonly spots: ReadonlyMap<string, Point>;
+}
+
+export function locationPlaces(
+  view: SideView,
+  room: AreaMm,
+  columnMm: number = COLUMN_MM,
+): LocationPlaces {
+  const scaleRatio = Math.min(
+    (room.widthMm - 2 * columnMm) / Math.max(1, view.widthMm),
+    (room.heightMm - 4) / Math.max(1, view.heightMm),
+  );
+  const leftMm = room.xMm + (room.widthMm - view.widthMm * scaleRatio) / 2;
+  const topMm = room.yMm + (room.heightMm - view.heightMm * scaleRatio) / 2;
+  const to = ({ x, y }: Point): PointMm => point(leftMm + x * scaleRatio, topMm + y * scaleRatio);
+  const onPage = view.stations.map(({ at }) => ({ x: to(at).xMm, y: to(at).yMm }));
+  const apart = spreadApart(onPage, 2 * DOT_MM + 0.4);
+  const spots = new Map(apart.map((at, i) => [view.stations[i]!.station, at]));
+  return { leftMm, topMm, scaleRatio, to, spots };
+}
+
 /** The machine from the left with everything electrical at its station. */
 export function locationDrawing(
   view: SideView,
   things: readonly StationThings[],
   room: AreaMm,
 ): readonly Mark[] {
-  const scale = Math.min(
-    (room.widthMm - 2 * COLUMN_MM) / view.widthMm,
-    (room.heightMm - 4) / view.heightMm,
-  );
-  const left = room.xMm + (room.widthMm - view.widthMm * scale) / 2;
-  const top = room.yMm + (room.heightMm - view.heightMm * scale) / 2;
-  const to = ({ x, y }: Point): PointMm => point(left + x * scale, top + y * scale);
-  const onPage = view.stations.map(({ at }) => ({ x: to(at).xMm, y: to(at).yMm }));
-  const spread = new Map(
-    spreadApart(onPage, 2 * DOT_MM + 0.4).map((at, i) => [view.stations[i]!.station, at]),
-  );
+  const { to, spots: spread } = locationPlaces(view, room);
   const blocks = view.stations.map(({ station }) =>
     blockHere(things.find(({ id }) => id === station)!, spread.get(station)!, room),
   );
@@ -84,7 +103,7 @@ export function locationDrawing(
     }),
     ...placed.flatMap(({ id, x, y, width, height }, i): Mark[] => [
       { kind: "rect", area: area(x - 0.4, y - 0.2, width + 0.8, height + 0.4), fill: "ground" },
-      { kind: "group", id, marks: moveMarks(blocks[i]!.drawn.marks, x, y) },
+      { kind: "group", id, of: "station", marks: moveMarks(blocks[i]!.drawn.marks, x, y) },
     ]),
   ];
 }
@@ -164,7 +183,7 @@ function outsideOf({ xMm, yMm, widthMm, heightMm }: AreaMm) {
   ];
 }
 
-function runMark({ run, flex, isMeasured }: SideRun, a: Point, b: Point): Mark {
+export function runMark({ run, flex, isMeasured }: SideRun, a: Point, b: Point): Mark {
   const [from, to] = [point(a.x, a.y), point(b.x, b.y)];
   const dashMm = isMeasured ? undefined : [2, 1.2];
   const base: Mark[] = [
@@ -174,6 +193,7 @@ function runMark({ run, flex, isMeasured }: SideRun, a: Point, b: Point): Mark {
   return {
     kind: "group",
     id: run,
+    of: "run",
     name: "run",
     marks: [...base, ...(flex ? flexArcs(from, to) : [])],
   };
@@ -198,23 +218,36 @@ function flexArcs(from: PointMm, to: PointMm): readonly Mark[] {
 const jointDot = (joint: string, centre: PointMm): Mark => ({
   kind: "group",
   id: joint,
+  of: "joint",
   name: "joint",
   marks: [{ kind: "circle", centre, radiusMm: 0.9, fill: "ink" }],
+});
+
+/** A ring alone. */
+export const stationRing = (station: string, centre: PointMm, radiusMm: number): Mark => ({
+  kind: "group",
+  id: station,
+  of: "station",
+  name: "station",
+  marks: [
+    {
+      kind: "circle",
+      centre,
+      radiusMm,
+      fill: "ground",
+      stroke: { widthMm: LINE_MM.symbol, colour: "ink" },
+    },
+  ],
 });
 
 const stationDot = (station: string, orderCount: number, centre: PointMm): readonly Mark[] => [
   {
     kind: "group",
     id: station,
+    of: "station",
     name: "station",
     marks: [
-      {
-        kind: "circle",
-        centre,
-        radiusMm: DOT_MM,
-        fill: "ground",
-        stroke: { widthMm: LINE_MM.symbol, colour: "ink" },
-      },
+      stationRing(station, centre, DOT_MM),
       textMark(
         `${orderCount}`,
         centre.xMm,

@@ -78,7 +78,12 @@ function wireCircle(at: PointMm, radiusMm: number, wire: SectionWire): Mark[] {
     stroke: { widthMm: edgeMm, colour: "ink", dashMm: wire.colour === null ? [1, 1] : undefined },
   };
   return [
-    { kind: "group", id: wire.id, marks: [body, ...wedges, ...numberInside(at, radiusMm, wire)] },
+    {
+      kind: "group",
+      id: wire.id,
+      of: "wire",
+      marks: [body, ...wedges, ...numberInside(at, radiusMm, wire)],
+    },
   ];
 }
 
