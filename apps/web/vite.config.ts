@@ -38,6 +38,13 @@ export default defineConfig({
       },
     }),
   ],
+  // Their usual builds lean on Node's Buffer.
+  resolve: {
+    alias: {
+      "csv-stringify/sync": "csv-stringify/browser/esm/sync",
+      "csv-parse/sync": "csv-parse/browser/esm/sync",
+    },
+  },
   worker: { format: "es" },
   build: { target: "es2022", outDir: "dist", emptyOutDir: true, sourcemap: false },
 });

@@ -1,4 +1,4 @@
-import { type Drawn, markSvg, palettes } from "@copperwright/engine/scenes";
+import { type Mark, markSvg, palettes } from "@copperwright/engine/scenes";
 
 /** A drawing as SVG marks, made in the worker; one user unit is one millimetre. */
 export interface Picture {
@@ -10,7 +10,10 @@ export interface Picture {
 export type PictureLight = "paper" | "night" | "sun";
 
 /** Marks of a drawing as SVG in the palette of the screen; each group carries the id of what it shows as `data-id`. */
-export function pictureOf(drawn: Drawn, light: PictureLight): Picture {
+export function pictureOf(
+  drawn: { readonly marks: readonly Mark[]; readonly widthMm: number; readonly heightMm: number },
+  light: PictureLight,
+): Picture {
   const palette = palettes[light === "sun" ? "print" : light];
   return {
     widthMm: drawn.widthMm,

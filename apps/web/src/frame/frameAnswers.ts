@@ -1,8 +1,7 @@
-import { loomRuleOf } from "@copperwright/engine/scenes";
 import type { Held } from "../engine/held.ts";
-import type { RuleView } from "./ruleView.ts";
+import { type RuleView, ruleView } from "./ruleView.ts";
 
 export const frameAnswers = {
   /** The loom along the rule. */
-  rule: (held: Held): RuleView => loomRuleOf(held.checked()),
+  rule: (held: Held): RuleView => ruleView(held.checked()),
 };

@@ -1,25 +1,21 @@
-/** The loom unrolled along a steel rule, zero at its front: what the top edge shows. */
-export interface RuleView {
-  readonly leastMm: number;
-  readonly mostMm: number;
-  readonly stations: readonly RuleStation[];
-  readonly runs: readonly RuleRun[];
-}
+import type { CheckedJob } from "@copperwright/engine";
+import { machineRuleOf } from "@copperwright/engine/scenes";
 
-export interface RuleStation {
-  readonly id: string;
-  readonly name: string;
-  readonly atMm: number;
-  /** Stands off the main line: drawn as a twig. */
-  readonly isBranch: boolean;
-}
+/** The whole loom along one steel rule, with the wires each run carries: what the top edge shows. */
+export type RuleView = ReturnType<typeof machineRuleOf> & {
+  readonly wiresOf: Readonly<Record<string, readonly string[]>>;
+};
 
-export interface RuleRun {
-  readonly id: string;
-  readonly fromMm: number;
-  readonly toMm: number;
-  /** Outside diameter, mm; null where nothing runs. */
-  readonly odMm: number | null;
-  readonly isMeasured: boolean;
-  readonly isBranch: boolean;
+export type RuleStation = RuleView["stations"][number];
+export type RuleRun = RuleView["runs"][number];
+
+export function ruleView(checked: CheckedJob): RuleView {
+  const wires = new Map<string, Set<string>>();
+  for (const stretch of checked.design.routed.stretches) {
+    const here = wires.get(stretch.run) ?? new Set();
+    for (const wire of stretch.wires) here.add(wire);
+    wires.set(stretch.run, here);
+  }
+  const wiresOf = Object.fromEntries([...wires].map(([run, ids]) => [run, [...ids]]));
+  return { ...machineRuleOf(checked), wiresOf };
 }

@@ -32,7 +32,6 @@ export function Devices(): ReactNode {
     if (listed.kind === "ok")
       setDevices("devices" in listed.value ? listed.value.devices : listed.value);
   };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: asked once when the wall is opened
   useEffect(() => {
     void refresh();
   }, []);

@@ -95,7 +95,6 @@ function Drawing({ picture }: { picture: Picture }): ReactNode {
       className="scene-svg"
       role="img"
       aria-label="The machine with its loom"
-      // biome-ignore lint/security/noDangerouslySetInnerHtml: marks drawn by the engine in this page, with all text escaped
       dangerouslySetInnerHTML={{ __html: picture.svg }}
     />
   );

@@ -1,5 +1,5 @@
 import type { CheckResult } from "@copperwright/engine";
-import { loomSideScene } from "@copperwright/engine/scenes";
+import { machineScene } from "@copperwright/engine/scenes";
 import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
 import type { Held } from "../../engine/held.ts";
 
@@ -18,7 +18,7 @@ export const jobsAnswers = {
   jobsCard(held: Held, { light }: { readonly light: PictureLight }): JobCardView {
     const checked = held.checked();
     const { verdict, counts } = checked.result;
-    const drawn = loomSideScene(checked);
+    const drawn = machineScene(checked);
     return {
       verdict,
       counts,
