@@ -4,32 +4,40 @@ import { useRuleMarks } from "./ruleMarks.ts";
 import type { RuleRun, RuleStation, RuleView } from "./ruleView.ts";
 
 const EDGE_PX = 56;
-const LINE_Y = 46;
-const TWIG_Y = 62;
-const FOOT_Y = 84;
 
-type Scaled = { readonly view: RuleView; readonly x: (mm: number) => number };
+/** Heights of the parts of the rule, px: names, main line, branches, lower edge. */
+interface Levels {
+  readonly nameY: number;
+  readonly lineY: number;
+  readonly twigY: number;
+  readonly footY: number;
+}
+const LARGE: Levels = { nameY: 19, lineY: 42, twigY: 60, footY: 84 };
+const SMALL: Levels = { nameY: 15, lineY: 27, twigY: 37, footY: 56 };
+
+type Scaled = { readonly view: RuleView; readonly x: (mm: number) => number; readonly at: Levels };
 
 export function RuleDrawing({ view, widthPx }: { view: RuleView; widthPx: number }): ReactNode {
   const spanMm = Math.max(1, view.mostMm - view.leastMm);
   const pxPerMm = (widthPx - 2 * EDGE_PX) / spanMm;
   const x = (mm: number): number => EDGE_PX + (mm - view.leastMm) * pxPerMm;
+  const at = widthPx < 720 ? SMALL : LARGE;
   return (
     <svg
-      viewBox={`0 0 ${widthPx} ${FOOT_Y}`}
+      viewBox={`0 0 ${widthPx} ${at.footY}`}
       role="group"
       aria-label="Stations along the loom, front left"
     >
-      <Graduation view={view} x={x} pxPerMm={pxPerMm} />
-      <Body view={view} x={x} />
-      <Marks view={view} x={x} />
-      <Stations view={view} x={x} isSmall={widthPx < 720} />
+      <Graduation view={view} x={x} at={at} pxPerMm={pxPerMm} />
+      <Body view={view} x={x} at={at} />
+      <Marks view={view} x={x} at={at} />
+      <Stations view={view} x={x} at={at} isSmall={widthPx < 720} />
     </svg>
   );
 }
 
 /** The loom as thick as it is laid, at 1 px a mm; what leaves the main line hangs below it. */
-function Body({ view, x }: Scaled): ReactNode {
+function Body({ view, x, at }: Scaled): ReactNode {
   const chosen = useBench((bench) => bench.chosen);
   const isLit = ({ id }: RuleRun): boolean =>
     chosen?.id === id ||
@@ -38,9 +46,9 @@ function Body({ view, x }: Scaled): ReactNode {
   return (
     <g fill="none">
       {ordered.map((run) => {
-        const y = run.isBranch ? TWIG_Y : LINE_Y;
+        const y = run.isBranch ? at.twigY : at.lineY;
         const d = run.isBranch
-          ? `M${x(run.fromMm)} ${levelOf(view, run.fromMm, x)}L${x(run.toMm)} ${y}`
+          ? `M${x(run.fromMm)} ${levelOf(view, run.fromMm, at)}L${x(run.toMm)} ${y}`
           : `M${x(run.fromMm)} ${y}L${x(run.toMm)} ${y}`;
         const thick = Math.max(run.isBranch ? 2 : 4, Math.min(18, run.odMm ?? 0));
         return (
@@ -60,14 +68,14 @@ function Body({ view, x }: Scaled): ReactNode {
 }
 
 /** Where a branch begins: on the line when a main station stands there, else on the level of branches. */
-function levelOf(view: RuleView, atMm: number, _x: Scaled["x"]): number {
-  return view.stations.some((station) => !station.isBranch && station.atMm === atMm)
-    ? LINE_Y
-    : TWIG_Y;
+function levelOf(view: RuleView, mm: number, at: Levels): number {
+  return view.stations.some((station) => !station.isBranch && station.atMm === mm)
+    ? at.lineY
+    : at.twigY;
 }
 
 /** Names front to rear, the main line's first; one that would run into a neighbour is left to its ring's spoken name. */
-function Stations({ view, x, isSmall }: Scaled & { isSmall: boolean }): ReactNode {
+function Stations({ view, x, at, isSmall }: Scaled & { isSmall: boolean }): ReactNode {
   const pxPerLetter = isSmall ? 8.4 : 7;
   const named: { left: number; right: number }[] = [];
   const byRank = [...view.stations].sort((a, b) => Number(a.isBranch) - Number(b.isBranch));
@@ -85,8 +93,8 @@ function Stations({ view, x, isSmall }: Scaled & { isSmall: boolean }): ReactNod
     <Stop
       key={station.id}
       station={station}
-      at={x(station.atMm)}
-      y={station.isBranch ? TWIG_Y : LINE_Y}
+      atPx={x(station.atMm)}
+      level={at}
       name={names.get(station.id) ?? null}
     />
   ));
@@ -97,15 +105,16 @@ const shortName = (name: string, isSmall: boolean): string =>
 
 type StopProps = {
   readonly station: RuleStation;
-  readonly at: number;
-  readonly y: number;
+  readonly atPx: number;
+  readonly level: Levels;
   readonly name: string | null;
 };
 
-function Stop({ station, at, y, name }: StopProps): ReactNode {
+function Stop({ station, atPx, level, name }: StopProps): ReactNode {
   const isChosen = useBench((bench) => bench.chosen?.id === station.id);
   const take = (): void => choose({ kind: "station", id: station.id });
-  const radius = isChosen ? 7 : y === LINE_Y ? 4.5 : 3;
+  const y = station.isBranch ? level.twigY : level.lineY;
+  const radius = isChosen ? 7 : station.isBranch ? 3 : 4.5;
   return (
     <g
       role="button"
@@ -118,14 +127,14 @@ function Stop({ station, at, y, name }: StopProps): ReactNode {
         if (event.key === "Enter" || event.key === " ") take();
       }}
     >
-      <rect x={at - 12} y={y - 12} width={24} height={24} fill="transparent" />
+      <rect x={atPx - 12} y={y - 12} width={24} height={24} fill="transparent" />
       {name !== null && (
-        <text x={at} y={19} textAnchor="middle" fontWeight={isChosen ? 700 : 400}>
+        <text x={atPx} y={level.nameY} textAnchor="middle" fontWeight={isChosen ? 700 : 400}>
           {name}
         </text>
       )}
       <circle
-        cx={at}
+        cx={atPx}
         cy={y}
         r={radius}
         fill={isChosen ? "var(--verdigris)" : "var(--sheet)"}
@@ -137,7 +146,7 @@ function Stop({ station, at, y, name }: StopProps): ReactNode {
 }
 
 /** Ticks each 20 mm where there is room, each 100 mm otherwise; figures where they do not touch. */
-function Graduation({ view, x, pxPerMm }: Scaled & { pxPerMm: number }): ReactNode {
+function Graduation({ view, x, at, pxPerMm }: Scaled & { pxPerMm: number }): ReactNode {
   const fineMm = pxPerMm * 20 > 5 ? 20 : pxPerMm * 100 > 5 ? 100 : 500;
   const figureMm = [100, 200, 500, 1000].find((mm) => mm * pxPerMm > 64) ?? 2000;
   const ticks: number[] = [];
@@ -150,15 +159,15 @@ function Graduation({ view, x, pxPerMm }: Scaled & { pxPerMm: number }): ReactNo
           key={mm}
           x1={x(mm)}
           x2={x(mm)}
-          y1={FOOT_Y}
-          y2={FOOT_Y - (mm % figureMm === 0 ? 12 : mm % 100 === 0 ? 8 : 5)}
+          y1={at.footY}
+          y2={at.footY - (mm % figureMm === 0 ? 12 : mm % 100 === 0 ? 8 : 5)}
           strokeWidth="1"
         />
       ))}
       {ticks
         .filter((mm) => mm % figureMm === 0)
         .map((mm) => (
-          <text key={mm} className="tick-figure" x={x(mm) + 4} y={FOOT_Y - 5} stroke="none">
+          <text key={mm} className="tick-figure" x={x(mm) + 4} y={at.footY - 5} stroke="none">
             {mm}
           </text>
         ))}
@@ -167,7 +176,7 @@ function Graduation({ view, x, pxPerMm }: Scaled & { pxPerMm: number }): ReactNo
 }
 
 /** What the present step lays on the rule: amps, findings, this wire's way. */
-function Marks({ x }: Scaled): ReactNode {
+function Marks({ x, at }: Scaled): ReactNode {
   const marks = useRuleMarks((rule) => rule.marks);
   return marks.map((mark) => (
     <g key={`${mark.fromMm} ${mark.text ?? ""}`}>
@@ -175,8 +184,8 @@ function Marks({ x }: Scaled): ReactNode {
         <line
           x1={x(mark.fromMm)}
           x2={x(mark.toMm)}
-          y1={LINE_Y}
-          y2={LINE_Y}
+          y1={at.lineY}
+          y2={at.lineY}
           stroke={`var(--${mark.tone})`}
           strokeWidth="5"
         />
@@ -184,7 +193,7 @@ function Marks({ x }: Scaled): ReactNode {
       {mark.text !== undefined && (
         <text
           x={x((mark.fromMm + (mark.toMm ?? mark.fromMm)) / 2)}
-          y={35}
+          y={at.lineY - 8}
           textAnchor="middle"
           style={{ fill: `var(--${mark.tone})`, fontWeight: 700 }}
         >

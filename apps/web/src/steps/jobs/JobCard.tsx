@@ -1,9 +1,11 @@
 import { type ReactNode, useState } from "react";
 import type { Picture } from "../../drawing/picture.ts";
 import { useLight } from "../../drawing/useLight.ts";
+import { WireSwatch } from "../../frame/WireSwatch.tsx";
 import { useBench } from "../../store/benchStore.ts";
 import { goTo } from "../../store/route.ts";
 import { archiveJob, type ListedJob, makeJob } from "./jobList.ts";
+import type { JobCardView } from "./jobsAnswers.ts";
 import { Revisions } from "./Revisions.tsx";
 import { useCardView } from "./useCardView.ts";
 
@@ -24,7 +26,9 @@ export function JobCard({ job }: { job: ListedJob }): ReactNode {
       >
         <h2 className="job-name">{job.machine}</h2>
         <p className="note">{job.name}</p>
-        <div className="job-picture">{view?.picture && <Drawing picture={view.picture} />}</div>
+        <div className="job-picture">
+          {view?.picture ? <Drawing picture={view.picture} /> : <Swatches view={view} />}
+        </div>
         <p className="job-facts">
           <span className={`job-verdict ${view?.verdict ?? "checking"}`}>
             {view === null ? "being checked" : (VERDICTS[view.verdict] ?? view.verdict)}
@@ -83,6 +87,16 @@ function JobVerbs({
           </button>
         </>
       )}
+    </div>
+  );
+}
+
+function Swatches({ view }: { view: JobCardView | null }): ReactNode {
+  return (
+    <div className="job-swatches">
+      {view?.colours.map((colour, i) => (
+        <WireSwatch key={i} colour={colour} widthPx={240} heightPx={12} />
+      ))}
     </div>
   );
 }

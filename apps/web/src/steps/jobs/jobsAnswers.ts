@@ -10,21 +10,26 @@ export interface JobCardView {
   readonly wires: number;
   readonly nominalV: number;
   readonly earthPolarity: string;
+  /** Colours of its first wires, for a job that has no place on a machine. */
+  readonly colours: readonly { readonly main: string; readonly tracer?: string | undefined }[];
   /** The machine with its loom; null where nothing has a place yet. */
   readonly picture: Picture | null;
 }
+
+const SWATCH_COUNT = 8;
 
 export const jobsAnswers = {
   jobsCard(held: Held, { light }: { readonly light: PictureLight }): JobCardView {
     const checked = held.checked();
     const { verdict, counts } = checked.result;
-    const drawn = machineScene(checked);
+    const drawn = machineScene(checked, { widthMm: 150, heightMm: 70 });
     return {
       verdict,
       counts,
       wires: held.job.wires.length,
       nominalV: held.job.supply.nominalV,
       earthPolarity: held.job.supply.earthPolarity,
+      colours: held.job.wires.flatMap(({ colour }) => colour ?? []).slice(0, SWATCH_COUNT),
       picture: drawn === null ? null : pictureOf(drawn, light),
     };
   },

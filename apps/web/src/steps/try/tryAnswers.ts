@@ -1,2 +1,7 @@
+import { tryMachine } from "./worker/tryMachine.ts";
+import { tryProbe } from "./worker/tryProbe.ts";
+import { trySide } from "./worker/trySide.ts";
+import { tryState } from "./worker/tryState.ts";
+
 /** What the worker answers for Try. */
-export const tryAnswers = {};
+export const tryAnswers = { tryMachine, trySide, tryState, tryProbe };

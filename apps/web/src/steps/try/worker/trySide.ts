@@ -40,7 +40,7 @@ export function trySide(held: Held, { light, ...size }: SideQuestion): SidePictu
       .map(({ id, from, to }) => ({ id, from, to })),
     stationOfPin: Object.fromEntries(
       [...checked.design.pins].flatMap(([ref, place]) =>
-        place.station === null || place.station === undefined ? [] : [[ref, place.station]],
+        place.station === null ? [] : [[ref, place.station]],
       ),
     ),
   };
