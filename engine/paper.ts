@@ -6,6 +6,7 @@ import {
   csvText,
   type DrawingDocument,
   framedDocument,
+  type Palette,
   type PaperFonts,
   type PaperSize,
   pageToDxf,
@@ -17,6 +18,7 @@ import type { CheckedJob } from "./judge/index.ts";
 import {
   BOARD_PRINT,
   type BoardPrint,
+  boardPrintFaults,
   type PackPaper,
   packPapers,
   paperInput,
@@ -24,6 +26,14 @@ import {
 
 export { documentToPdf, type PdfOptions } from "./drawing/documentToPdf.ts";
 export { PAPER_FONT_FILES, type PaperFonts, type PaperSize } from "./drawing/index.ts";
+export {
+  BOARD_LIMITS_MM,
+  BOARD_PRINT,
+  type BoardPrint,
+  type BoardPrintFault,
+  boardPrintFaults,
+  readingBehindMm,
+} from "./papers/index.ts";
 
 /** What a pack is made for and with. */
 export interface PackOptions {
@@ -34,6 +44,8 @@ export interface PackOptions {
   readonly fonts: PaperFonts;
   /** How the full-size loom boards are printed; absent: 1200 mm board, 10 mm margin and overlap, not corrected for a printer. */
   readonly board?: Partial<Omit<BoardPrint, "paper">> | undefined;
+  /** Black: every paper for a printer with black ink alone, no greys; absent: colour, with the whole diagram in black beside it. */
+  readonly ink?: "colour" | "black" | undefined;
   /** Told before each paper is written. */
   readonly onPaper?: ((title: string, index: number, count: number) => void) | undefined;
 }
@@ -70,15 +82,22 @@ export const PACK_LIST_NAME = "pack.json";
  * Everything needed to build and test the loom: file name → bytes, `pack.json` included. Nothing in it comes from a clock or a disk: the same job, paper
  * and fonts give the same bytes.
  *
- * @throws  where a font cannot be read
+ * @throws  where a font cannot be read, or the board is asked for beyond `BOARD_LIMITS_MM`: ask `boardPrintFaults` first
  */
 export async function packFiles(
   { design, result }: CheckedJob,
   options: PackOptions,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
-  const { fingerprint, paper, fonts, onPaper } = options;
+  const { fingerprint, paper, fonts, onPaper, ink = "colour" } = options;
+  const [fault] = boardPrintFaults(options.board ?? {});
+  if (fault !== undefined) {
+    throw new Error(`${fault.field} ${fault.foundMm} is not ${fault.leastMm} to ${fault.mostMm}`);
+  }
   const input = paperInput(design, result, { fingerprint, paper });
-  const papers = packPapers(input, { ...BOARD_PRINT, ...options.board, paper });
+  const isAllBlack = ink === "black";
+  const papers = packPapers(input, { ...BOARD_PRINT, ...options.board, paper }).filter(
+    ({ isBlack }) => !(isAllBlack && isBlack === true),
+  );
   const plain = await unwrapped(fonts);
   const laid: PdfLayouts = new Map();
   const files = new Map<string, Uint8Array>();
@@ -91,20 +110,18 @@ export async function packFiles(
     onPaper?.(one.title, i, papers.length);
     const document = framedDocument(input.info, one.title, one.sheets);
     const pages = one.sheets.length;
+    const palette = palettes[isAllBlack || one.isBlack === true ? "printBlack" : "print"];
     add(
       `${one.name}.pdf`,
       { kind: "pdf", title: one.title, pages },
-      await documentToPdf(document, plain, {
-        laid,
-        palette: one.isBlack === true ? palettes.printBlack : palettes.print,
-      }),
+      await documentToPdf(document, plain, { laid, palette }),
     );
-    for (const [name, text] of textsOf(one, document)) {
+    for (const [name, text] of textsOf(one, document, palette)) {
       const kind = name.slice(-3) as "csv" | "svg" | "dxf";
       add(name, { kind, title: one.title, pages: null }, utf8ToBytes(text));
     }
     for (const { name, page } of one.plots ?? []) {
-      const roll = await documentToPdf({ ...document, pages: [page] }, fonts);
+      const roll = await documentToPdf({ ...document, pages: [page] }, plain, { laid, palette });
       add(`${name}.pdf`, { kind: "pdf", title: one.title, pages: 1 }, roll);
     }
   }
@@ -153,14 +170,15 @@ async function unwrapped(fonts: PaperFonts): Promise<PaperFonts> {
 function textsOf(
   { name, rows, drawings, plots }: PackPaper,
   document: DrawingDocument,
+  palette: Palette,
 ): readonly (readonly [name: string, text: string])[] {
   return [
     ...(rows === null ? [] : [[`${name}.csv`, csvText(rows)] as const]),
     ...(drawings ?? []).map(
-      (drawing, i) => [`${drawing}.svg`, sceneToSvg(document.pages[i]!)] as const,
+      (drawing, i) => [`${drawing}.svg`, sceneToSvg(document.pages[i]!, { palette })] as const,
     ),
     ...(plots ?? []).flatMap((plot) => [
-      [`${plot.name}.svg`, sceneToSvg(plot.page)] as const,
+      [`${plot.name}.svg`, sceneToSvg(plot.page, { palette })] as const,
       [`${plot.name}.dxf`, pageToDxf(plot.page)] as const,
     ]),
   ];

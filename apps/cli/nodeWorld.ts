@@ -9,6 +9,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { createRequire } from "node:module";
+import { homedir } from "node:os";
 import { basename, dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { World } from "./world.ts";
@@ -84,6 +85,24 @@ function shipped(name: string): Uint8Array {
   return readFileSync(join(root, name));
 }
 
+/** The person's settings: where the system says such files belong, else where they are by custom. */
+function settingPath(name: string): string {
+  const { XDG_CONFIG_HOME, APPDATA } = process.env;
+  const base = XDG_CONFIG_HOME || (process.platform === "win32" && APPDATA) || "";
+  return join(base === "" ? join(homedir(), ".config") : base, "copperwright", name);
+}
+
+/** Written beside and swapped in, so that a crash leaves the old text or the new one. */
+function writeSetting(name: string, text: string): ReturnType<World["writeSetting"]> {
+  const path = settingPath(name);
+  const written = attempt(() => {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(`${path}.new`, text);
+    renameSync(`${path}.new`, path);
+  });
+  return written.ok ? { ok: true } : written;
+}
+
 /** The real world of a shell. */
 export const nodeWorld: World = {
   readText,
@@ -93,6 +112,10 @@ export const nodeWorld: World = {
   },
   listFolder: (path) => (existsSync(path) ? readdirSync(path) : null),
   replaceFolder,
+  readSetting: (name) =>
+    existsSync(settingPath(name)) ? readText(settingPath(name)) : { ok: true, text: null },
+  writeSetting,
+  settingPath,
   shipped,
   listShipped: (folder) => readdirSync(join(root, folder)).sort(),
   out: (text) => void process.stdout.write(text),

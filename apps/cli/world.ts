@@ -12,6 +12,11 @@ export interface World {
   ): { ok: true } | { ok: false; why: string };
   /** Bytes of a file that ships with the command (fonts, demos). */
   shipped(name: string): Uint8Array;
+  /** Text of a file of the person's own settings; null where it was never written. */
+  readSetting(name: string): { ok: true; text: string | null } | { ok: false; why: string };
+  writeSetting(name: string, text: string): { ok: true } | { ok: false; why: string };
+  /** Where such a file is, for saying so. */
+  settingPath(name: string): string;
   listShipped(folder: string): readonly string[];
   out(text: string): void;
   err(text: string): void;

@@ -8,6 +8,8 @@ export interface Ran {
   readonly out: string;
   readonly err: string;
   readonly folders: ReadonlyMap<string, ReadonlyMap<string, Uint8Array>>;
+  /** The person's settings as they stand afterwards. */
+  readonly settings: ReadonlyMap<string, string>;
 }
 
 /** Runs the command line with files from memory (else from the checkout) and folders kept in memory. */
@@ -15,9 +17,11 @@ export async function runWith(
   words: readonly string[],
   files: Readonly<Record<string, string>> = {},
   present: Readonly<Record<string, readonly string[]>> = {},
+  settingsBefore: Readonly<Record<string, string>> = {},
 ): Promise<Ran> {
   let out = "";
   let err = "";
+  const settings = new Map(Object.entries(settingsBefore));
   const folders = new Map<string, ReadonlyMap<string, Uint8Array>>();
   const world: World = {
     ...nodeWorld,
@@ -29,6 +33,12 @@ export async function runWith(
       folders.set(path, content);
       return { ok: true };
     },
+    readSetting: (name) => ({ ok: true, text: settings.get(name) ?? null }),
+    writeSetting: (name, text) => {
+      settings.set(name, text);
+      return { ok: true };
+    },
+    settingPath: (name) => `settings/${name}`,
     out: (text) => {
       out += text;
     },
@@ -37,5 +47,5 @@ export async function runWith(
     },
   };
   const code = await runCommandLine(world, words);
-  return { code, out, err, folders };
+  return { code, out, err, folders, settings };
 }

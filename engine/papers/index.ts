@@ -1,6 +1,14 @@
 /** Papers: what stands on each sheet of a build pack. */
 
-export { BOARD_PRINT, type BoardPrint, READING_MM } from "./board/boardTiles.ts";
+export {
+  BOARD_LIMITS_MM,
+  BOARD_PRINT,
+  type BoardPrint,
+  type BoardPrintFault,
+  boardPrintFaults,
+  READING_MM,
+  readingBehindMm,
+} from "./board/boardPrint.ts";
 export type { PackPaper } from "./packPaper.ts";
 export { packPapers } from "./packPapers.ts";
 export { type PaperInput, paperInput } from "./paperInput.ts";

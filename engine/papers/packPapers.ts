@@ -1,6 +1,6 @@
 import { blockDiagramPaper } from "./block/blockDiagramPaper.ts";
 import { boardPapers } from "./board/boardPapers.ts";
-import { BOARD_PRINT, type BoardPrint } from "./board/boardTiles.ts";
+import { BOARD_PRINT, type BoardPrint } from "./board/boardPrint.ts";
 import { bundleReader } from "./board/bundles.ts";
 import { circuitPaper } from "./circuit/circuitPaper.ts";
 import { connectorPaper } from "./connectorPaper.ts";

@@ -1,18 +1,27 @@
 import { type CheckedJob, checkedJob, type Refusal } from "@copperwright/engine";
-import type { PackList, PaperFonts, PaperSize } from "@copperwright/engine/paper";
+import type {
+  PackOptions as EnginePackOptions,
+  PackList,
+  PaperFonts,
+  PaperSize,
+} from "@copperwright/engine/paper";
 import { printPack } from "../print/printPack.ts";
+import { writePrinters } from "../printers.ts";
 import { argumentRefusal, refuse } from "../refuse.ts";
 import type { ExitCode, World } from "../world.ts";
+import type { BoardOptions, BoardWanted } from "./boardOptions.ts";
 import { commonFields, printJson } from "./command.ts";
 import { readJobArgument } from "./jobArgument.ts";
 
-interface PackOptions {
+interface PackOptions extends BoardOptions {
   readonly out: string;
   readonly paper?: string;
+  readonly ink?: string;
   readonly json?: boolean;
 }
 
 const LIST_NAME = "pack.json";
+const INKS: readonly string[] = ["colour", "black"];
 const SIZES: readonly string[] = ["a4", "a3", "letter"] satisfies readonly PaperSize[];
 
 /** `copperwright pack JOB --out FOLDER`: every paper of the job into a folder that is empty or holds a former pack. */
@@ -21,20 +30,33 @@ export async function packCommand(
   path: string,
   options: PackOptions,
 ): Promise<ExitCode> {
-  const { out, paper = "a4", json = false } = options;
+  const { out, paper = "a4", ink = "colour", json = false } = options;
   const read = readJobArgument(world, path);
   const common = commonFields("pack", read.ok ? read : null);
+  const { BOARD_PRINT, boardOptions } = await import("./boardOptions.ts");
+  const asked = boardOptions(world, options);
   const refusals = [
     ...(read.ok ? [] : read.refusals),
-    ...paperRefusals(paper),
+    ...choiceRefusals("--paper", paper, SIZES, "There is no such paper size."),
+    ...choiceRefusals("--ink", ink, INKS, "There is no such choice of ink."),
+    ...(asked.ok ? [] : asked.refusals),
     ...folderRefusals(world, out),
   ];
-  if (!read.ok || refusals.length > 0) return refuse(world, refusals, { json, common });
+  if (!read.ok || !asked.ok || refusals.length > 0)
+    return refuse(world, refusals, { json, common });
   world.err("Checking the job.\n");
   const checked = checkedJob(read.job);
-  const files = await drawn(world, checked, read.fingerprint, paper as PaperSize);
+  const { board } = asked.wanted;
+  const files = await drawn(world, checked, {
+    fingerprint: read.fingerprint,
+    paper: paper as PaperSize,
+    ink: ink as "colour" | "black",
+    board,
+  });
   const written = world.replaceFolder(out, files);
   if (!written.ok) return refuse(world, [notWritten(out, written.why)], { json, common });
+  const kept = keepReadings(world, asked.wanted);
+  if (!kept.ok) world.err(`The readings of the bar could not be kept: ${kept.why}.\n`);
   const { verdict, counts } = checked.result;
   const list = JSON.parse(new TextDecoder().decode(files.get(LIST_NAME))) as PackList;
   const answer = {
@@ -45,9 +67,11 @@ export async function packCommand(
     lengthsComplete: list.lengthsComplete,
     out,
     paper,
+    ink,
+    board: { ...BOARD_PRINT, ...board, printer: options.printer ?? null },
     files: list.files,
   };
-  world.out(json ? printJson(answer) : printPack(out, checked.result, list));
+  world.out(json ? printJson(answer) : printPack(out, checked.result, list, answer.board));
   return verdict === "fit" ? 0 : 1;
 }
 
@@ -55,8 +79,7 @@ export async function packCommand(
 async function drawn(
   world: World,
   checked: CheckedJob,
-  fingerprint: string,
-  paper: PaperSize,
+  made: Pick<EnginePackOptions, "fingerprint" | "paper" | "ink" | "board">,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const { PAPER_FONT_FILES, packFiles } = await import("@copperwright/engine/paper");
   const fonts = Object.fromEntries(
@@ -66,8 +89,7 @@ async function drawn(
     ]),
   ) as PaperFonts;
   const files = await packFiles(checked, {
-    fingerprint,
-    paper,
+    ...made,
     fonts,
     onPaper: (title, i, count) =>
       world.err(`${i === 0 ? `Drawing ${count} papers: ` : ", "}${title.toLowerCase()}`),
@@ -76,16 +98,18 @@ async function drawn(
   return files;
 }
 
-function paperRefusals(paper: string): readonly Refusal[] {
-  if (SIZES.includes(paper)) return [];
-  return [
-    argumentRefusal(
-      "--paper",
-      paper,
-      "There is no such paper size.",
-      "Write --paper a4, a3 or letter.",
-    ),
-  ];
+const keepReadings = (world: World, { keep }: BoardWanted): ReturnType<World["writeText"]> =>
+  keep === null ? { ok: true } : writePrinters(world, keep);
+
+function choiceRefusals(
+  option: string,
+  found: string,
+  choices: readonly string[],
+  message: string,
+): readonly Refusal[] {
+  if (choices.includes(found)) return [];
+  const remedy = `Write ${option} ${choices.slice(0, -1).join(", ")} or ${choices.at(-1)}.`;
+  return [argumentRefusal(option, found, message, remedy)];
 }
 
 const notWritten = (out: string, why: string): Refusal =>

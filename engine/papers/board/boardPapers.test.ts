@@ -11,7 +11,8 @@ import { readJob } from "../../job/index.ts";
 import { checkedJob } from "../../judge/index.ts";
 import { type PaperInput, paperInput } from "../paperInput.ts";
 import { type BoardDrawing, boardDrawing } from "./boardDrawing.ts";
-import { BOARD_PRINT, type BoardPrint, boardTiling, tilePage } from "./boardTiles.ts";
+import { BOARD_PRINT, type BoardPrint } from "./boardPrint.ts";
+import { boardTiling, tilePage } from "./boardTiles.ts";
 import { bundleReader } from "./bundles.ts";
 import { rollPage } from "./rollPage.ts";
 

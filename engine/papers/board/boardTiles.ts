@@ -8,7 +8,6 @@ import {
   moveMarks,
   type Orientation,
   type Page,
-  type PaperSize,
   palettes,
   paperSizeMm,
   point,
@@ -21,36 +20,11 @@ import {
 } from "../../drawing/index.ts";
 import type { BoardDrawing } from "./boardDrawing.ts";
 import { boardFooter, FOOTER_HEIGHT_MM } from "./boardFooter.ts";
+import type { BoardPrint } from "./boardPrint.ts";
 import { tileMap } from "./tileMap.ts";
 
 /** A foot this wide has room for a small tile map. */
 const MAP_FROM_MM = 255;
-
-/** How a board is put on paper. */
-export interface BoardPrint {
-  readonly paper: PaperSize;
-  /** Greatest width of the laid loom, mm. */
-  readonly boardWidthMm: number;
-  /** What the printer leaves white on each side, mm. */
-  readonly marginMm: number;
-  /** How far neighbouring sheets lie over each other, mm. */
-  readonly overlapMm: number;
-  /** What the 100 mm bar measured on this printer's last sheet, across and down; 100 and 100: not corrected. */
-  readonly readAcrossMm: number;
-  readonly readDownMm: number;
-}
-
-/** A common board; margins nearly every printer can keep. */
-export const BOARD_PRINT = {
-  boardWidthMm: 1200,
-  marginMm: 10,
-  overlapMm: 10,
-  readAcrossMm: 100,
-  readDownMm: 100,
-} as const;
-
-/** A bar may be read this far from 100 mm; further out it was no reading of this bar. */
-export const READING_MM = { least: 90, most: 110 } as const;
 
 export interface Tile {
   /** "B2": row and column. */
@@ -73,6 +47,10 @@ export interface Tiling {
 /** Which way the machine lies on a board, in words. */
 export const facingOf = ({ isOriented }: BoardDrawing): string =>
   isOriented ? "seen from the left, front is left" : "";
+
+/** Not corrected for a printer. */
+export const isExact = ({ readAcrossMm, readDownMm }: BoardPrint): boolean =>
+  readAcrossMm === 100 && readDownMm === 100;
 
 /** What undoes the printer: true millimetres over what it made of them. */
 export const ratiosOf = ({ readAcrossMm, readDownMm }: BoardPrint) => ({
@@ -148,7 +126,7 @@ export function tilePage({ drawing, print, tiling, tile, info, words }: TileAske
         ...words,
         facing: facingOf(drawing),
         name: tile.name,
-        place: `tile ${index + 1} of ${tiling.tiles.length}`,
+        place: `tile ${index + 1} of ${tiling.tiles.length}${isExact(print) ? "" : ", corrected"}`,
       },
       foot,
     ),

@@ -11,7 +11,8 @@ import { printNumber } from "../../units/index.ts";
 import type { PaperInput } from "../paperInput.ts";
 import type { BoardDrawing } from "./boardDrawing.ts";
 import { LEGEND, legendRow } from "./boardLegend.ts";
-import type { BoardPrint, Tiling } from "./boardTiles.ts";
+import type { BoardPrint } from "./boardPrint.ts";
+import { isExact, type Tiling } from "./boardTiles.ts";
 import { tileMap } from "./tileMap.ts";
 
 const PICTURE_SHARE = 0.58;
@@ -58,7 +59,6 @@ function wordBlocks(
 ): readonly Block[] {
   const { layout } = drawing;
   const lengthMm = layout.limbs.reduce((sum, limb) => sum + limb.lengthMm, 0);
-  const isExact = print.readAcrossMm === 100 && print.readDownMm === 100;
   return [
     ...headingBlock("On paper", widthMm, 2),
     ...keyValueBlocks(
@@ -73,9 +73,9 @@ function wordBlocks(
         ],
         [
           "Size",
-          isExact
+          isExact(print)
             ? "exact: not corrected for a printer"
-            : `corrected for a printer whose bar measured ${printNumber(print.readAcrossMm, 1)} across and ${printNumber(print.readDownMm, 1)} down`,
+            : `corrected for a printer that makes ${printNumber(print.readAcrossMm, 1)} mm across and ${printNumber(print.readDownMm, 1)} mm down of 100; the bar must now be 100`,
         ],
       ],
       widthMm,

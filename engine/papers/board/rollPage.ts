@@ -9,7 +9,8 @@ import {
 } from "../../drawing/index.ts";
 import type { BoardDrawing } from "./boardDrawing.ts";
 import { boardFooter, FOOTER_HEIGHT_MM } from "./boardFooter.ts";
-import { type BoardPrint, facingOf, ratiosOf } from "./boardTiles.ts";
+import type { BoardPrint } from "./boardPrint.ts";
+import { facingOf, ratiosOf } from "./boardTiles.ts";
 
 /** The whole board on one sheet as long as it needs, for a roll or a plotter. */
 export function rollPage(

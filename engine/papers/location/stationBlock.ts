@@ -13,6 +13,8 @@ import type { StationThings } from "./stationThings.ts";
 const BLOCK_MM = 38;
 const HEAD_PITCH_MM = 3.9;
 const LINE_PITCH_MM = 2.9;
+/** Between two ids, so that each is read by itself. */
+const WORD_GAP_MM = 1.3;
 
 /** A word on a line, and what it is the id of; a word that names a list is of nothing. */
 interface Word {
@@ -53,7 +55,7 @@ const wordMm = (text: string): number => measureTextMm(text, CAP_MM.fine, 600);
 /** Ids beside each other, as many as a line holds; no line without an id. */
 function wordLines(name: string, ids: readonly string[], of: MarkSubject): Word[][] {
   if (ids.length === 0) return [];
-  const gapMm = wordMm(" ");
+  const gapMm = WORD_GAP_MM;
   const lines: Word[][] = [name === "" ? [] : [{ text: name, of: null, xMm: 0 }]];
   let atMm = name === "" ? 0 : wordMm(name) + gapMm;
   for (const text of ids) {

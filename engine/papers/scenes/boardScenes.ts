@@ -1,13 +1,8 @@
 import type { Page, PaperSize, PointMm } from "../../drawing/index.ts";
 import type { BoardLayout } from "../../layout/index.ts";
 import { boardDrawing } from "../board/boardDrawing.ts";
-import {
-  BOARD_PRINT,
-  type BoardPrint,
-  boardTiling,
-  type Tiling,
-  tilePage,
-} from "../board/boardTiles.ts";
+import { BOARD_PRINT, type BoardPrint } from "../board/boardPrint.ts";
+import { boardTiling, type Tiling, tilePage } from "../board/boardTiles.ts";
 import type { Scene } from "./framedScene.ts";
 import { type SceneAsked, sourceOf } from "./sceneSource.ts";
 import { type WirePlace, wirePlaces } from "./wirePlaces.ts";
