@@ -1,4 +1,6 @@
 import { spawnSync } from "node:child_process";
+import { existsSync, readdirSync } from "node:fs";
+import { join } from "node:path";
 
 /** Programs the tests run beside Node, each with the Debian package that brings it and what it is for. */
 export const NEEDS = [
@@ -9,9 +11,17 @@ export const NEEDS = [
   },
   { program: "pdftotext", debianPackage: "poppler-utils", why: "reads the PDFs back" },
   { program: "pdftoppm", debianPackage: "poppler-utils", why: "draws PDF pages as pictures" },
+  { program: "initdb", debianPackage: "postgresql", why: "database the storage is tested on" },
+  { program: "chromium", debianPackage: "chromium", why: "browser the web app is tested in" },
 ] as const;
 
+/** Debian keeps PostgreSQL's own programs off the search path, one folder a version. */
+const POSTGRESQL = "/usr/lib/postgresql";
+
 function isThere(program: string): boolean {
+  const versions = existsSync(POSTGRESQL) ? readdirSync(POSTGRESQL) : [];
+  if (versions.some((version) => existsSync(join(POSTGRESQL, version, "bin", program))))
+    return true;
   return spawnSync("which", [program], { stdio: "ignore" }).status === 0;
 }
 

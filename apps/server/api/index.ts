@@ -1,0 +1,2 @@
+/** The interface of the bench over HTTP. */
+export { benchApi } from "./benchApi.ts";
