@@ -16,7 +16,7 @@ export interface DiagramRoom {
   /** Least distance of columns at the foot. */
   readonly footPitchMm: number;
   /** Columns are spread to the width by no more than this; absent: twice. */
-  readonly spreadMost?: number | undefined;
+  readonly spreadMostRatio?: number | undefined;
 }
 
 export interface PlacedSegment {
@@ -83,7 +83,7 @@ export function layoutDiagram(
   const drawn = tellJoins(folded.ladder, tree, levels, pins, told, room.heightMm);
   const columns = columnsOfTree(drawn.tree);
   const { items, xsMm, widthMm } = lettered(drawn, columns, room);
-  const most = room.spreadMost ?? SPREAD_MAX;
+  const most = room.spreadMostRatio ?? SPREAD_MAX;
   const spread = Math.min(most, Math.max(1, room.widthMm / widthMm));
   const columnXsMm = xsMm.map((xMm) => xMm * spread);
   const columnOf = new Map(columns.flatMap((chain, i) => chain.map((id) => [id, i] as const)));

@@ -1,16 +1,8 @@
-import {
-  LINE_MM,
-  type Mark,
-  type MarkSubject,
-  moveMarks,
-  point,
-  poleSigns,
-} from "../../drawing/index.ts";
+import { type Mark, type MarkSubject, moveMarks } from "../../drawing/index.ts";
 import {
   type DiagramLayout,
   type LadderWords,
   layoutDiagram,
-  type PlacedNode,
   type PlacedSegment,
 } from "../../layout/index.ts";
 import { levelsOf } from "../circuit/levels.ts";
@@ -21,10 +13,10 @@ import { numberOf } from "../wireRows.ts";
 import { columnFeet, FOOT_MM } from "./columnFeet.ts";
 import { crossLinks } from "./crossLinks.ts";
 import { itemMaker, type LetteredItem } from "./diagramItems.ts";
-import { diagramLadder, nodeName, pointsOfParts } from "./diagramLadder.ts";
-import { DIAGRAM_CAP_MM, type LetteringLine, lettered } from "./diagramLettering.ts";
-import { dot, itemMarks, lead, textMark, upright } from "./itemMarks.ts";
+import { diagramLadder, pointsOfParts } from "./diagramLadder.ts";
+import { itemMarks, upright } from "./itemMarks.ts";
 import { machinePaths } from "./machinePaths.ts";
+import { type NodesDrawn, nodeMarks, railWords } from "./nodeMarks.ts";
 import { partFunctions } from "./partFunctions.ts";
 
 /** From the top of the drawing to the upper rail. */
@@ -44,13 +36,13 @@ export interface DiagramDrawing {
 /**
  * The complete machine as one drawing in a room of its own size.
  *
- * @param spreadMost  columns are spread to the width by no more than this; absent: twice
+ * @param spreadMostRatio  columns are spread to the width by no more than this; absent: twice
  */
 export function diagramDrawing(
   input: PaperInput,
   widthMm: number,
   heightMm: number,
-  spreadMost?: number,
+  spreadMostRatio?: number,
 ): DiagramDrawing {
   const { job } = input;
   const graph = machineGraph(job);
@@ -64,7 +56,7 @@ export function diagramDrawing(
   };
   const layout = layoutDiagram(
     diagramLadder(job, paths, maker, ladderMm),
-    { widthMm, heightMm: ladderMm, footPitchMm: FOOT_PITCH_MM, spreadMost },
+    { widthMm, heightMm: ladderMm, footPitchMm: FOOT_PITCH_MM, spreadMostRatio },
     job.layout?.diagram ?? {},
     words,
   );
@@ -97,16 +89,11 @@ export function diagramDrawing(
 }
 
 /** Everything the marks are made from. */
-interface Drawn {
-  readonly input: PaperInput;
-  readonly graph: MachineGraph;
-  readonly layout: DiagramLayout;
+interface Drawn extends NodesDrawn {
   readonly behind: readonly LetteredItem[];
   /** Column of each link, from 0. */
   readonly columnOf: ReadonlyMap<string, number>;
   readonly others: (link: Link) => readonly Link[];
-  readonly names: ReadonlySet<string>;
-  readonly rails: ReadonlySet<string>;
 }
 
 /** A wire by its number, anything else as it is called. */
@@ -225,50 +212,4 @@ function crossColumn(
   }
   if (placed.told !== null) return layout.nodes.find((node) => node.id === placed.told)!.column;
   return columnOfSegment(layout.folds.find(({ upper }) => upper === id)!.lower);
-}
-
-/** Which pole the upper rail is, and whose. */
-function railWords({ input, layout, rails }: Drawn): Mark[] {
-  const { live } = poleSigns(input.info);
-  return layout.nodes
-    .filter(({ id }) => rails.has(id))
-    .map(({ id, meetsXMm, yMm }) =>
-      textMark(
-        lettered(`live ${live}, ${id.replace(".", " ")}`, DIAGRAM_CAP_MM.text, 700),
-        meetsXMm[0]!,
-        yMm - 2,
-      ),
-    );
-}
-
-function nodeMarks({ names, rails, graph }: Drawn, node: PlacedNode): Mark[] {
-  const { id, xMm, yMm, meetsXMm, toldColumns } = node;
-  const [fromXMm, toXMm] = [meetsXMm[0]!, meetsXMm.at(-1)!];
-  const isRail = rails.has(id);
-  const stroke = {
-    ...lead,
-    widthMm: isRail ? LINE_MM.frame : LINE_MM.symbol,
-    cap: "round",
-  } as const;
-  const inner = meetsXMm.filter((at) => at > fromXMm + 0.01 && at < toXMm - 0.01);
-  const dots = new Set(isRail ? meetsXMm : [...inner, xMm]);
-  const told = toldColumns.map((column) => column + 1).join(", ");
-  const bus: Mark[] =
-    toXMm - fromXMm > 1e-6
-      ? [{ kind: "line", from: point(fromXMm, yMm), to: point(toXMm, yMm), stroke }]
-      : [];
-  const bold = (text: string): LetteringLine => lettered(text, DIAGRAM_CAP_MM.text, 700);
-  const name = [
-    textMark(bold(nodeName(id, names.has(id))), xMm - 1.2, yMm - 1.1, "end"),
-    ...(told === "" ? [] : [textMark(bold(`\u2190 ${told}`), xMm + 1.6, yMm - 1.1)]),
-  ];
-  return [
-    {
-      kind: "group",
-      id,
-      of: pointSubject(graph, id),
-      name: `joint ${id}`,
-      marks: [...bus, ...[...dots].map((at) => dot(at, yMm)), ...(isRail ? [] : name)],
-    },
-  ];
 }

@@ -27,7 +27,7 @@ export interface DiagramScene {
 
 export interface DiagramColumn {
   /** As written at its foot, from 1. */
-  readonly order: number;
+  readonly index: number;
   readonly xMm: number;
   /** Ids of wires, parts, connectors, joints and bodies in it, from above. */
   readonly ids: readonly string[];
@@ -86,7 +86,7 @@ function uncut(asked: SceneAsked) {
 
 function columnsOf(layout: DiagramLayout, originMm: PointMm): readonly DiagramColumn[] {
   return layout.columnXsMm.map((xMm, i) => ({
-    order: i + 1,
+    index: i + 1,
     xMm: xMm + originMm.xMm,
     ids: layout.segments
       .filter(({ column }) => column === i)

@@ -1,7 +1,8 @@
 import { area } from "../../drawing/index.ts";
 import { sideView } from "../../layout/index.ts";
 import { inkOutline } from "../location/inkOutline.ts";
-import { locationPlaces, runMark, stationRing } from "../location/locationDrawing.ts";
+import { runMark, stationRing } from "../location/locationDrawing.ts";
+import { locationPlaces } from "../location/locationPlaces.ts";
 import type { Scene } from "./framedScene.ts";
 import { type SceneAsked, sourceOf } from "./sceneSource.ts";
 

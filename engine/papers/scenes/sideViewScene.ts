@@ -1,6 +1,7 @@
 import { area, type PointMm } from "../../drawing/index.ts";
 import { type SideView, sideView } from "../../layout/index.ts";
-import { locationDrawing, locationPlaces } from "../location/locationDrawing.ts";
+import { locationDrawing } from "../location/locationDrawing.ts";
+import { locationPlaces } from "../location/locationPlaces.ts";
 import { type StationThings, stationThings } from "../location/stationThings.ts";
 import type { Scene } from "./framedScene.ts";
 import { type SceneAsked, sourceOf } from "./sceneSource.ts";
