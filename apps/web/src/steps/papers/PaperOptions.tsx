@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { LengthField } from "../../entry/LengthField.tsx";
+import "./papers.css";
 import type { PaperChoice } from "./papersAnswers.ts";
 
 const PAPERS: readonly (readonly [PaperChoice["paper"], string])[] = [
