@@ -29,10 +29,13 @@ export interface FusedLump {
   readonly fuse: FuseBand;
   /** Rating of the fuse, A; the sum for fuses side by side. */
   readonly ratingA: number;
+  /** What flows in the conductor besides and passes no fuse of these, A; absent: nothing. It heats, and opens nothing. */
+  readonly besideA?: number;
   readonly limits: DurationLimits;
 }
 
 export interface Exposure {
+  /** Through the conductor: what passes the fuse, and what flows besides, A. */
   readonly currentA: number;
   /** How long the current may flow; null: without end. */
   readonly timeS: number | null;
@@ -58,14 +61,15 @@ export function durationOf(limits: DurationLimits, timeS: number | null): Durati
  * @param duration  the class to judge by; given apart so that a stretch of currents can be judged as one.
  */
 export function exposure(
-  fused: Pick<FusedLump, "lump" | "metalJPerMK" | "startC" | "limits">,
+  fused: Pick<FusedLump, "lump" | "metalJPerMK" | "startC" | "limits" | "besideA">,
   fault: {
     readonly currentA: number;
     readonly timeS: number | null;
     readonly duration: Duration;
   },
 ): Exposure {
-  const { currentA, timeS, duration } = fault;
+  const { timeS, duration } = fault;
+  const currentA = fault.currentA + (fused.besideA ?? 0);
   const ceilingC = fused.lump.loss.temperaturesC.at(-1) as number;
   const i2tA2s = timeS === null ? null : currentA * currentA * timeS;
   const endC =

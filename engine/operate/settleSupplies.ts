@@ -21,6 +21,8 @@ const AT_REST_V = 1e-7;
 /** What feeds an alternator's own field, Ω: far under any field winding. */
 const EXCITER_OHM = 0.1;
 const EXCITER_REVERSE_S = 1e-6;
+/** A machine too slow to give anything is still drawn as a curve that rises, A. */
+const LEAST_EXCITER_A = 1e-3;
 
 /** What is controlled from elsewhere, one source. */
 interface Control {
@@ -103,15 +105,18 @@ function writeLaws(
     line === null || control.started !== true ? null : regulatedCurve(line, speedRpm, control.setV);
   if (curve !== null) laws.set(output, curve);
   if (cutOut >= 0 && !control.cutOutClosed) laws.set(cutOut, OPEN);
-  if (exciter >= 0 && control.exciterV !== null) laws.set(exciter, exciterCurve(control.exciterV));
+  if (exciter >= 0 && control.exciterV !== null && line !== null)
+    laws.set(exciter, exciterCurve(control.exciterV, shortedCurrentA(line, speedRpm)));
 }
 
-/** An EMF behind a resistance that lets nothing back, as a curve. */
-function exciterCurve(emfV: number): Law {
+/** An EMF behind a resistance that lets nothing back, as a curve; the windings behind it give no more than into a short. */
+function exciterCurve(emfV: number, mostA: number): Law {
+  const most = Math.max(mostA, LEAST_EXCITER_A);
   return {
     kind: "curve",
     points: [
-      [emfV - 1, -1 / EXCITER_OHM],
+      [emfV - EXCITER_OHM * most - 1, -most - EXCITER_REVERSE_S],
+      [emfV - EXCITER_OHM * most, -most],
       [emfV, 0],
       [emfV + 1, EXCITER_REVERSE_S],
     ],

@@ -41,14 +41,15 @@ export function survivalOfWires(
   return wires.map((wire) => {
     const conductor = conductors.get(wire)!;
     const answers = exposuresOf(wire).map((exposure) => {
+      const loadA = exposure.through === null ? 0 : currentA(wire);
+      const besideA = loadA + exposure.besideA;
       const inPlaces = lumpsOf(wire).map((placed) => {
-        const ownA = exposure.through === null ? 0 : currentA(wire);
-        const key = `${memoKey(conductor.makeId, exposure, placed)} ${ownA}`;
+        const key = `${memoKey(conductor.makeId, exposure, placed)} ${besideA}`;
         const answer = known.get(key);
         if (answer !== undefined) return { ...answer, exposure, placed };
         const made = survivalOf(conductor, exposure, placed, {
           fuses,
-          ownA,
+          besideA,
           carriesA: () => carriesOf(wire, placed),
         });
         known.set(key, made);

@@ -5,10 +5,10 @@ import type { DangerRegion, LimitPoint, TimeCurrentPoint } from "./timeCurrent.t
 import type { PlacedLump } from "./wireLumps.ts";
 import { READING } from "./wireSurvival.ts";
 
-/** A conductor where it lies, with its resistance counted so many times (a return that carries its own load as well). */
+/** A conductor where it lies, with what it carries that passes no fuse of these, A. */
 export interface LimitedPlace {
   readonly placed: PlacedLump;
-  readonly moreRatio: number;
+  readonly besideA: number;
 }
 
 /**
@@ -29,7 +29,7 @@ export function fuseDanger(
   const regions: DangerRegion[] = [];
   let [lower, upper]: [TimeCurrentPoint[], TimeCurrentPoint[]] = [[], []];
   const close = (): void => {
-    if (lower.length > 1) {
+    if (lower.length > 0) {
       const [fromA, toA] = [lower[0]!.currentA, lower.at(-1)!.currentA];
       regions.push({ makeId: curve.makeId, fromA, toA, lower, upper });
     }
@@ -48,7 +48,7 @@ export function fuseDanger(
 }
 
 function outlives(
-  { placed, moreRatio }: LimitedPlace,
+  { placed, besideA }: LimitedPlace,
   fuse: {
     readonly points: ReturnType<typeof fuseBand>["points"];
     readonly reading: typeof READING;
@@ -58,6 +58,5 @@ function outlives(
 ): boolean {
   const { startC, limits } = placed;
   if (startC === null || startC > limits.shortC) return false;
-  const lump = { ...placed.lump, ohmPerM20: placed.lump.ohmPerM20 * moreRatio };
-  return peakBehindFuse({ ...placed, lump, startC, fuse, ratingA }, currentA).marginK >= 0;
+  return peakBehindFuse({ ...placed, startC, fuse, ratingA, besideA }, currentA).marginK >= 0;
 }

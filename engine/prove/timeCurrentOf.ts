@@ -119,7 +119,7 @@ function plotted(frame: FuseFrame): TimeCurrent {
     band: fuseBandCurve(fuse, axes.currentToA),
     wires: drawn.map(({ curve }) => curve),
     danger: drawn.flatMap(({ curve, places }) => {
-      const within = spacedCurrentsA(Math.max(curve.foreverA, largestA), sourceA);
+      const within = dangerCurrentsA(fuse, Math.max(curve.foreverA, largestA), sourceA);
       const points = lowestLimit(places, within);
       return fuseDanger(fuse, { makeId: curve.makeId, places }, points, axes.timeToS);
     }),
@@ -136,12 +136,22 @@ function plotted(frame: FuseFrame): TimeCurrent {
   };
 }
 
+/** Danger often ends at a gate, where the fuse is first promised to open: just under each gate is asked as well. */
+const UNDER_GATE_RATIO = 1 - 1e-9;
+
+function dangerCurrentsA(fuse: PartOf<"fuse">, fromA: number, toA: number): readonly number[] {
+  const { points, largestA } = fuseBand(fuse);
+  const gates = points
+    .map(({ loadPercent }) => (loadPercent / 100) * largestA * UNDER_GATE_RATIO)
+    .filter((currentA) => currentA > fromA && currentA < toA);
+  return [...spacedCurrentsA(fromA, toA), ...gates].sort((a, b) => a - b);
+}
+
 /** Wires by make, those that are fed apart from those only a touch would feed; the lowest limit first. */
 function wiresOf(
-  { design, fuse, guarded, lumpsOf, lastingA }: FuseFrame,
+  { design, guarded, lumpsOf, lastingA }: FuseFrame,
   toA: number,
 ): readonly { readonly curve: WireLimitCurve; readonly places: readonly LimitedPlace[] }[] {
-  const { largestA } = fuseBand(fuse);
   const groups = new Map<string, Guarded[]>();
   for (const one of guarded) {
     const key = `${design.conductors.get(one.wire)!.makeId} ${isTouched(one)}`;
@@ -149,8 +159,9 @@ function wiresOf(
   }
   const made = [...groups.values()].map((list) => {
     const placed = list.flatMap((one) => {
-      const moreRatio = isTouched(one) ? (1 + lastingA(one.wire) / largestA) ** 2 : 1;
-      return lumpsOf(one.wire).map((place) => ({ wire: one.wire, moreRatio, placed: place }));
+      const loadA = isTouched(one) ? lastingA(one.wire) : 0;
+      const besideA = loadA + Math.max(...one.exposures.map((exposure) => exposure.besideA));
+      return lumpsOf(one.wire).map((place) => ({ wire: one.wire, besideA, placed: place }));
     });
     const distinct = distinctPlaces(placed);
     const tightest = distinct.reduce((low, one) => (one.foreverA < low.foreverA ? one : low));
@@ -184,12 +195,12 @@ const isTouched = ({ exposures }: Guarded): boolean =>
 function distinctPlaces<T extends LimitedPlace>(
   placed: readonly T[],
 ): readonly (T & { readonly foreverA: number })[] {
-  const keyOf = ({ placed: { stretch, startC, ambientC }, moreRatio }: T): string =>
-    `${stretch} ${startC} ${ambientC} ${moreRatio}`;
+  const keyOf = ({ placed: { stretch, startC, ambientC }, besideA }: T): string =>
+    `${stretch} ${startC} ${ambientC} ${besideA}`;
   const distinct = new Map(placed.map((one) => [keyOf(one), one]));
   return [...distinct.values()].map((one) => ({
     ...one,
-    foreverA: foreverCurrentA(one.placed, one.moreRatio),
+    foreverA: foreverCurrentA(one.placed, one.besideA),
   }));
 }
 

@@ -1,8 +1,8 @@
-import type { Job, PartOf } from "../job/index.ts";
-import { presentParts } from "../job/index.ts";
-import { batterySource, type CompiledJob } from "../operate/index.ts";
+import type { CompiledJob } from "../operate/index.ts";
 import type { Guard, Protection } from "../protect/index.ts";
 import type { Routed } from "../route/index.ts";
+import { besideGenerators } from "./besideGenerators.ts";
+import { sourceCeilings } from "./sourceCeilings.ts";
 import { FRAME, touchedUpstream } from "./touchedUpstream.ts";
 
 /** A source that can drive a fault current through a conductor, and what stands between. */
@@ -14,6 +14,8 @@ export interface Exposure {
   readonly sumA: number | null;
   /** Largest current the source can ever give, A. */
   readonly largestA: number;
+  /** What running generators can add that passes no fuse of the set, A. */
+  readonly besideA: number;
   /** Conductor it would have to touch for that; null: the source reaches it by itself. */
   readonly through: string | null;
   /** The conductor that is touched: itself, or one upstream on the way to earth. */
@@ -35,19 +37,25 @@ export function wireExposures(
   protection: Protection,
 ): (conductor: string) => readonly Exposure[] {
   const ceilings = sourceCeilings(compiled);
-  const own = (id: string): readonly Exposure[] =>
-    (protection.guards.get(id) ?? []).map((guard) => ({
-      source: guard.source,
-      sourceKind: guard.sourceKind,
-      cut: guard.cut,
-      sumA: guard.sumA,
+  const generators = besideGenerators(compiled);
+  const excited = (id: string): readonly Exposure[] =>
+    generators.exciters
+      .filter(({ conductors }) => conductors.has(id))
+      .map(({ pin }) => excitedBy(pin.replace(/~$/, ""), ceilings));
+  const guarded = (id: string): readonly Exposure[] =>
+    (protection.guards.get(id) ?? []).map(({ ceilingA: _, pathCount: __, ...guard }) => ({
+      ...guard,
       largestA: ceilings.get(guard.source) ?? ceilings.get(partOf(guard.source)) ?? 0,
+      besideA: guard.sourceKind === "battery" ? generators.inConductor(id, guard.cut) : 0,
       through: null,
       at: null,
-      via: guard.via,
-      positions: guard.positions,
-      unfusedMm: guard.unfusedMm,
     }));
+  const known = new Map<string, readonly Exposure[]>();
+  const own = (id: string): readonly Exposure[] => {
+    const list = known.get(id) ?? [...guarded(id), ...excited(id)];
+    known.set(id, list);
+    return list;
+  };
   const isFed = (id: string): boolean => own(id).some(({ via }) => via === null);
   const upstream = touchedUpstream(compiled, isFed);
   const fed = [...elementIds(compiled)].filter(isFed).sort();
@@ -62,13 +70,20 @@ export function wireExposures(
       beside(at).flatMap((through) =>
         own(through)
           .filter(({ via }) => via === null)
-          .map((exposure) => ({ ...exposure, through, at })),
+          .map((exposure) => ({
+            ...exposure,
+            besideA:
+              exposure.sourceKind === "battery" ? generators.inTouch(through, exposure.cut) : 0,
+            through,
+            at,
+          })),
       ),
     );
     const once = new Map<string, Exposure>();
     for (const exposure of [...own(id), ...touched]) {
-      const key = `${exposure.source} ${exposure.cut.join("+")}`;
-      if (!once.has(key)) once.set(key, exposure);
+      const key = `${exposure.source} ${exposure.cut.join("+")} ${exposure.through === null}`;
+      const before = once.get(key);
+      if (before === undefined || before.besideA < exposure.besideA) once.set(key, exposure);
     }
     return [...once.values()];
   };
@@ -78,39 +93,17 @@ const elementIds = ({ elementOfConductor }: CompiledJob) => elementOfConductor.k
 
 const partOf = (source: string): string => source.split(".")[0]!;
 
-/** The most each source can give, A: a battery its volts over its own resistance, a generator its ceiling at any speed. */
-export function sourceCeilings(compiled: CompiledJob): ReadonlyMap<string, number> {
-  const { job, conditions, jobNetwork } = compiled;
-  const ceilings = new Map<string, number>();
-  for (const part of presentParts(job)) {
-    if (part.kind !== "battery") continue;
-    const { emfV, internalOhm } = batterySource(part, "full", conditions.ambientC);
-    ceilings.set(part.id, (Math.max(emfV, highestSetV(job)) * 1) / internalOhm);
-  }
-  for (const { generator, line, leads, regulator, positive } of jobNetwork.sources) {
-    if (line === null) continue;
-    const ceilingA = line.emfPerRpmRatio / line.reactancePerRpmRatio;
-    ceilings.set(generator, ceilingA);
-    if (regulator !== null) ceilings.set(regulator, ceilingA);
-    for (const lead of leads) ceilings.set(lead.replace(/~$/, ""), ceilingA);
-    ceilings.set(positive.replace(/~$/, ""), ceilingA);
-  }
-  for (const part of presentParts(job)) {
-    if (part.kind !== "generator" || ceilings.has(part.id)) continue;
-    const stated = part.windings.flatMap(({ points }) =>
-      (points ?? []).map(({ currentA }) => currentA),
-    );
-    if (stated.length > 0) ceilings.set(part.id, Math.max(...stated) * UNKNOWN_LINE_RATIO);
-  }
-  return ceilings;
-}
-
-/** Where two speeds do not fix a generator's line, its ceiling is taken this much above the largest output stated. */
-const UNKNOWN_LINE_RATIO = 1.5;
-
-function highestSetV(job: Job): number {
-  const sets = presentParts(job).flatMap((part) =>
-    part.kind === "regulator" ? [(part as PartOf<"regulator">).setV.value] : [],
-  );
-  return Math.max(0, ...sets);
-}
+/** The terminal an alternator feeds its own field at: fed by the same windings, so it gives no more than they do; no fuse is counted on. */
+const excitedBy = (pin: string, ceilings: ReadonlyMap<string, number>): Exposure => ({
+  source: pin,
+  sourceKind: "generator",
+  cut: [],
+  sumA: null,
+  largestA: ceilings.get(pin) ?? 0,
+  besideA: 0,
+  through: null,
+  at: null,
+  via: null,
+  positions: {},
+  unfusedMm: null,
+});

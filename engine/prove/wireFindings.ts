@@ -5,6 +5,7 @@ import type { WireSurvival } from "./allWires.ts";
 import { proofFinding } from "./proofFinding.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import type { WorstShort } from "./proveResult.ts";
+import { generatorOf } from "./sourceCeilings.ts";
 import type { Peak, SurvivalAnswer } from "./wireSurvival.ts";
 
 export interface JudgedWire {
@@ -193,10 +194,6 @@ function grouped(
   });
 }
 
-/** A regulator sends what its generator makes. */
-const generatorOf = ({ solver }: ProofPlan, part: string): string =>
-  solver.compiled.jobNetwork.sources.find(({ regulator }) => regulator === part)?.generator ?? part;
-
 /** Wires a generator alone can feed with no fuse between, that carry its ceiling for ever: said in words, one a source. */
 function generatorFindings(plan: ProofPlan, wires: readonly JudgedWire[]): readonly Finding[] {
   const bySource = new Map<string, { wire: string; answer: SurvivalAnswer }[]>();
@@ -207,7 +204,7 @@ function generatorFindings(plan: ProofPlan, wires: readonly JudgedWire[]): reado
         continue;
       const isOpened = cut.length > 0 && largestA > 1.35 * (answer.exposure.sumA ?? 0);
       if (isOpened || largestA === 0) continue;
-      const part = generatorOf(plan, source.split(".")[0]!);
+      const part = generatorOf(plan.solver.compiled.jobNetwork, source.split(".")[0]!);
       bySource.set(part, [...(bySource.get(part) ?? []), { wire: survival.wire, answer }]);
     }
   }

@@ -21,14 +21,14 @@ const MOST_A = 1e4;
  * Longest time a conductor may carry a current, by the limits by duration: up to `shortS` all heat is kept and may end at `shortC`; up
  * to `longS` it may reach `longC`; for ever it may settle at `foreverC`. Falls, or stays, as the current rises.
  *
- * @param moreRatio  resistance counted this many times, for a return that carries its own load as well; 1 else.
+ * @param besideA  what flows in it besides and passes no fuse, A.
  */
 export function permittedTime(
-  { lump: bare, metalJPerMK, startC, limits }: PlacedLump,
-  currentA: number,
-  moreRatio = 1,
+  { lump, metalJPerMK, startC, limits }: PlacedLump,
+  throughFuseA: number,
+  besideA = 0,
 ): Permitted {
-  const lump = { ...bare, ohmPerM20: bare.ohmPerM20 * moreRatio };
+  const currentA = throughFuseA + besideA;
   if (startC === null || startC >= limits.shortC) return { timeS: 0, duration: "short" };
   const from = { startC, currentA };
   const settled = follow(lump, from, { timeS: Number.POSITIVE_INFINITY });
@@ -51,9 +51,9 @@ export function permittedTime(
 }
 
 /** Largest current it may carry for ever, A; 0 where even none is too much. */
-export function foreverCurrentA(placed: PlacedLump, moreRatio = 1): number {
+export function foreverCurrentA(placed: PlacedLump, besideA = 0): number {
   const isFine = (currentA: number): boolean =>
-    permittedTime(placed, currentA, moreRatio).timeS === null;
+    permittedTime(placed, currentA, besideA).timeS === null;
   if (!isFine(0)) return 0;
   let [low, high] = [0, 1];
   while (isFine(high) && high < MOST_A) [low, high] = [high, 2 * high];
@@ -76,13 +76,13 @@ export function spacedCurrentsA(fromA: number, toA: number): readonly number[] {
 
 /** The lowest limit of several conductors, or places of one, over the currents named. */
 export function lowestLimit(
-  places: readonly { readonly placed: PlacedLump; readonly moreRatio: number }[],
+  places: readonly { readonly placed: PlacedLump; readonly besideA: number }[],
   currentsA: readonly number[],
 ): readonly LimitPoint[] {
   return currentsA.flatMap((currentA): LimitPoint[] => {
     let least: LimitPoint | null = null;
-    for (const { placed, moreRatio } of places) {
-      const { timeS, duration } = permittedTime(placed, currentA, moreRatio);
+    for (const { placed, besideA } of places) {
+      const { timeS, duration } = permittedTime(placed, currentA, besideA);
       if (timeS !== null && (least === null || timeS < least.timeS))
         least = { currentA, timeS, duration };
     }

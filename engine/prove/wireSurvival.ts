@@ -56,10 +56,10 @@ export const READING: FuseReading = "interpolated";
  * F to the most the source can give the heat by the longest opening time stays within the limit of that duration. No state has
  * to be named. Several fuses side by side count as one of their sum, read by the slowest of their bands.
  *
- * A return that is touched carries its own load's current L beside the fault's, through other fuses. For every fault current I ≥ F
- * the heat (I + L)² · R is at most I² · R · (1 + L/F)², so the question is asked with that much more resistance.
+ * What flows in the conductor besides and passes no fuse of F (a touched return's own load, a running generator that joins by another
+ * way) heats with the fault's current and opens nothing: the question is asked of I + L for the time of I.
  *
- * @param ownA      L, A; 0 where all the current comes through F.
+ * @param besideA   L, A; 0 where all the current comes through F.
  * @param carriesA  what the conductor may carry there by the published ratings, A: asked only when it matters.
  */
 export function survivalOf(
@@ -68,7 +68,7 @@ export function survivalOf(
   placed: PlacedLump,
   from: {
     readonly fuses: ReadonlyMap<string, PartOf<"fuse">>;
-    readonly ownA: number;
+    readonly besideA: number;
     readonly carriesA: () => number;
   },
 ): SurvivalAnswer {
@@ -85,17 +85,16 @@ export function survivalOf(
     return { ...base, ...peaks, ...ruled(conductor, placed, peaks, largestA, from.carriesA) };
   }
   const bands = bandsOf(exposure.cut, from.fuses);
-  const moreRatio = (1 + from.ownA / sumA) ** 2;
-  const lump = { ...placed.lump, ohmPerM20: placed.lump.ohmPerM20 * moreRatio };
   const upTo = (largestFaultA: number): Peaks =>
     worstOfAll(
       bands.map((points) =>
         survives({
-          lump,
+          lump: placed.lump,
           metalJPerMK: placed.metalJPerMK,
           startC: placed.startC!,
           fuse: { points, reading: READING },
           ratingA: sumA,
+          besideA: from.besideA,
           limits: placed.limits,
           largestFaultA,
           toleranceK: TOLERANCE_K,
