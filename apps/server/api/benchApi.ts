@@ -1,5 +1,6 @@
 import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
+import { exerciseRoutes } from "../exercise/exerciseRoutes.ts";
 import type { Storage } from "../storage/index.ts";
 import type { Bench, BenchEnv, BenchHono } from "./bench.ts";
 import { changeRoutes } from "./changeRoutes.ts";
@@ -29,5 +30,6 @@ export function benchApi(storage: Storage, clock: () => Date): BenchHono {
   app.route("/", changeRoutes(bench, inTurn));
   app.route("/", conflictRoutes(bench, inTurn));
   app.route("/", photographRoutes(bench));
+  app.route("/", exerciseRoutes(bench));
   return app;
 }

@@ -104,10 +104,6 @@ export const SENTENCES = {
     status: 422,
     message: "The fault does not fit the job; no exercise was made.",
   },
-  "exercise-without-effect": {
-    status: 422,
-    message: "The fault names nothing. Open, short or add a resistance somewhere first.",
-  },
   "reading-refused": {
     status: 422,
     message: "The meter cannot be read so.",
