@@ -13,8 +13,10 @@ export {
   supplyOfJob,
 } from "./judge/index.ts";
 export type * from "./messages/index.ts";
+export { explanationOf } from "./messages/index.ts";
 export {
   type Faulted,
+  flashesPerMinute,
   type Metered,
   type MeterQuestion,
   type MeterReading,

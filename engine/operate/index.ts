@@ -11,6 +11,7 @@ export {
 export { coveringRows } from "./coveringRows.ts";
 export { type AcNet, type CurrentNets, currentNets } from "./currentNets.ts";
 export { expectedOf } from "./expectedOf.ts";
+export { flashesPerMinute } from "./flashesPerMinute.ts";
 export { type FuseBandOfPart, fuseBand, fuseOpensS } from "./fuseBand.ts";
 export {
   fitGeneratorLine,

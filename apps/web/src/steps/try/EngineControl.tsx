@@ -10,12 +10,37 @@ const CHARGES = ["full", "half", "weak"] as const;
 
 /** Engine stopped, cranking or at a speed; the battery's charge; contacts new or aged. */
 export function EngineControl(): ReactNode {
-  const { engine, battery, aged } = useTry();
+  const { battery, aged } = useTry();
+  return (
+    <section className="try-engine" aria-label="Engine and battery">
+      <EngineSpeed />
+      <h3>Battery</h3>
+      <Choice
+        label="Battery charge"
+        words={CHARGES}
+        now={battery}
+        onWord={(charge) => useTry.setState({ battery: charge })}
+      />
+      <label className="try-check">
+        <input
+          type="checkbox"
+          checked={aged}
+          onChange={(event) => useTry.setState({ aged: event.target.checked })}
+        />
+        contacts and earths aged
+      </label>
+    </section>
+  );
+}
+
+/** Stopped, cranking, or running at a speed set by slider or field. */
+export function EngineSpeed(): ReactNode {
+  const { engine } = useTry();
   const speedRpm = engine.speedRpm ?? START_RPM;
   const run = (rpm: number): void =>
     useTry.setState({ engine: { mode: "running", speedRpm: rpm } });
   return (
-    <section className="try-engine" aria-label="Engine and battery">
+    <>
       <h2>Engine</h2>
       <Choice
         label="Engine"
@@ -46,22 +71,7 @@ export function EngineControl(): ReactNode {
           />
         </>
       )}
-      <h3>Battery</h3>
-      <Choice
-        label="Battery charge"
-        words={CHARGES}
-        now={battery}
-        onWord={(charge) => useTry.setState({ battery: charge })}
-      />
-      <label className="try-check">
-        <input
-          type="checkbox"
-          checked={aged}
-          onChange={(event) => useTry.setState({ aged: event.target.checked })}
-        />
-        contacts and earths aged
-      </label>
-    </section>
+    </>
   );
 }
 

@@ -57,12 +57,12 @@ function Table({ one }: { one: TrySwitch }): ReactNode {
 /** A push: worked while it is held down, or latched. */
 function Push({ push }: { push: TrySwitch }): ReactNode {
   const now = useNow(push);
-  const isLatched = useRef(false);
   const worked = push.positions.find(({ id }) => id !== push.rest)!;
   const isWorked = now !== push.rest;
+  const isLatched = useRef(isWorked);
   const work = (): void => setPosition(push.id, worked.id);
   const letGo = (): void => {
-    if (!isLatched.current) setPosition(push.id, null);
+    if (isWorked && !isLatched.current) setPosition(push.id, null);
   };
   const latch = (): void => {
     isLatched.current = !isWorked;

@@ -1,5 +1,133 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect } from "react";
+import { useAnswer } from "../../engine/useAnswer.ts";
+import { layOnRule } from "../../frame/ruleMarks.ts";
+import { noteStep, useBench } from "../../store/benchStore.ts";
+import { EngineControl } from "./EngineControl.tsx";
+import { Exercises } from "./Exercises.tsx";
+import { FaultMaker } from "./FaultMaker.tsx";
+import { FlashKey } from "./FlashKey.tsx";
+import { HuntStep } from "./hunt/HuntStep.tsx";
+import { useHunt } from "./hunt/huntStore.ts";
+import { MeterBox } from "./MeterBox.tsx";
+import { PinOffer } from "./PinOffer.tsx";
+import { runText } from "./RunValues.tsx";
+import { SideSheet } from "./SideSheet.tsx";
+import { StateLists } from "./StateLists.tsx";
+import { SwitchColumn } from "./SwitchColumn.tsx";
+import { TimeAxis } from "./TimeAxis.tsx";
+import "./try.css";
+import { benchFor, stageAt, stampBench, useTry } from "./tryStore.ts";
+import { useFlash } from "./useFlash.ts";
+import { useLeadKeys } from "./useLeadKeys.ts";
+import type { TryMachine } from "./worker/tryMachine.ts";
+import type { StateAnswer } from "./worker/tryState.ts";
+import type { TryView } from "./worker/tryView.ts";
 
+/** The bench with the machine on it: worked by its switches, measured, broken and watched. */
 export default function TryStep(): ReactNode {
-  return <h1>Try</h1>;
+  const key = useBench((bench) => bench.document?.key ?? "");
+  const hunted = useHunt((hunt) => hunt.exercise);
+  const { answer: machine } = useAnswer("tryMachine", undefined);
+  useEffect(() => benchFor(key), [key]);
+  if (machine === null) return <p className="waiting note">laying the machine out</p>;
+  return hunted === null ? <Experiment machine={machine} /> : <HuntStep machine={machine} />;
+}
+
+function Experiment({ machine }: { machine: TryMachine }): ReactNode {
+  const { set, engine, battery, aged, faults, shows, isFlashing, atS, mode, red, black } = useTry();
+  const setting = { set, engine, battery, aged, faults };
+  const { answer, fault } = useAnswer("tryState", { ...setting, shows });
+  const beat = useFlash(isFlashing && hasDark(answer), machine.flashesPerMinute);
+  useLeadKeys(machine);
+  useEffect(() => stampBench(faults), [faults]);
+  const stage = answer?.ok ? answer.stages[stageAt(answer.stages, atS)]! : null;
+  const view = stage === null ? null : ((beat === "off" ? stage.dark : null) ?? stage.lit);
+  const isPut = red !== null && black !== null;
+  const flash = stage?.dark != null ? beat : "on";
+  const { answer: probe } = useAnswer("tryProbe", {
+    setting,
+    gone: isPut ? (stage?.gone ?? []) : [],
+    flash: isPut ? flash : "on",
+    red: isPut ? red : "earth",
+    black: isPut ? black : "earth",
+    mode,
+  });
+  useRuleValues(stage?.lit ?? null);
+  useStepNote(faults.length);
+  const refused = answer !== null && !answer.ok ? answer.refusals : [];
+  return (
+    <div className="try">
+      <div className="try-column">
+        <SwitchColumn machine={machine} />
+        {machine.hasFlasher && (
+          <FlashKey isOn={hasDark(answer)} perMinute={machine.flashesPerMinute} />
+        )}
+        <EngineControl />
+        <FaultMaker machine={machine} />
+        <Exercises />
+      </div>
+      <div className="try-main">
+        <SideSheet
+          view={view}
+          lamps={view?.lamps ?? []}
+          before={answer?.ok ? (answer.well?.lamps ?? null) : null}
+        />
+        {fault !== null && <p className="try-note">This state could not be solved: {fault}</p>}
+        {refused.map(({ message, remedy }) => (
+          <p key={message} className="try-note">
+            {message} {remedy}
+          </p>
+        ))}
+        {answer?.ok && answer.story !== null && (
+          <TimeAxis story={answer.story} labelOf={labelOf(view)} />
+        )}
+        <div className="try-foot">
+          <MeterBox
+            machine={machine}
+            reading={isPut && probe?.ok ? probe.reading : null}
+            well={isPut && probe?.ok ? probe.well : null}
+            refusal={probe !== null && !probe.ok ? (probe.refusals[0]?.message ?? null) : null}
+          />
+          {view !== null && <StateLists view={view} />}
+        </div>
+      </div>
+      <PinOffer machine={machine} />
+    </div>
+  );
+}
+
+const hasDark = (answer: StateAnswer | null): boolean =>
+  answer?.ok === true && answer.stages.some(({ dark }) => dark !== null);
+
+function labelOf(view: TryView | null): (wire: string) => string {
+  const labels = new Map(view?.wires.map(({ wire, label }) => [wire, label]));
+  return (wire) => labels.get(wire) ?? wire;
+}
+
+/** Lays the figure of every main run on the rule, and takes it away on leaving. */
+function useRuleValues(view: TryView | null): void {
+  const shows = useTry((bench) => bench.shows);
+  const { answer: rule } = useAnswer("rule", undefined);
+  useEffect(() => {
+    if (view === null || rule === null) return;
+    layOnRule(
+      rule.runs.flatMap(({ id, fromMm, toMm, isBranch }) => {
+        const run = view.runs.find((one) => one.run === id);
+        const text = run === undefined ? null : runText(run, shows);
+        const wideEnough = Math.abs(toMm - fromMm) > (rule.mostMm - rule.leastMm) / 16;
+        if (isBranch || text === null || !wideEnough) return [];
+        return [{ fromMm, toMm, text, tone: "copper" as const }];
+      }),
+    );
+    return () => layOnRule([]);
+  }, [view, rule, shows]);
+}
+
+function useStepNote(faultCount: number): void {
+  useEffect(() => {
+    noteStep("try", {
+      text: faultCount === 0 ? "" : `${faultCount} set`,
+      box: faultCount === 0 ? "empty" : "half",
+    });
+  }, [faultCount]);
 }

@@ -8,7 +8,8 @@ export interface LampView {
   /** Light over that at the lamp's test point, by the milder and the steeper published law. */
   readonly lightPercent: number;
   readonly lightLowPercent: number;
-  readonly v: number;
+  /** Null: not told. */
+  readonly v: number | null;
   readonly currentA: number;
   readonly powerW: number;
   readonly lit: boolean;

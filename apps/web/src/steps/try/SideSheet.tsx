@@ -1,0 +1,70 @@
+import type { ReactNode } from "react";
+import { SceneView } from "../../drawing/SceneView.tsx";
+import { useLight } from "../../drawing/useLight.ts";
+import { useAnswer } from "../../engine/useAnswer.ts";
+import { goTo } from "../../store/route.ts";
+import { LampGlows, LampLabels } from "./LampGlows.tsx";
+import { ProbeTips } from "./ProbeTips.tsx";
+import { RunValues } from "./RunValues.tsx";
+import { useTry } from "./tryStore.ts";
+import { useBoxMm } from "./useBoxMm.ts";
+import type { LampView, TryView } from "./worker/tryView.ts";
+
+type SideSheetProps = {
+  /** Null until the first state is solved. */
+  readonly view: Pick<TryView, "runs"> | null;
+  readonly lamps: readonly LampView[];
+  readonly before: readonly LampView[] | null;
+};
+
+const WIDE_MM = 130;
+
+/** The machine from the left: lamps at their light, what runs in the loom, the two leads of the meter. */
+export function SideSheet({ view, lamps, before }: SideSheetProps): ReactNode {
+  const { box, size } = useBoxMm();
+  const light = useLight();
+  const { answer } = useAnswer("trySide", { ...(size ?? { widthMm: 100, heightMm: 60 }), light });
+  const isWide = (size?.widthMm ?? 0) >= WIDE_MM;
+  return (
+    <div className="try-side" ref={box}>
+      {answer === null ? (
+        size !== null && <Unplaced />
+      ) : (
+        <SceneView
+          className="try-scene"
+          picture={answer.picture}
+          label="The machine from its left side, front left"
+          kindOf={(id) =>
+            answer.stations.some((station) => station.id === id) ? "station" : "run"
+          }
+          onPick={({ kind, id }) => kind === "station" && offerPins(id)}
+          over={
+            <g className="try-over">
+              <LampGlows lamps={lamps} stations={answer.stations} />
+              {view !== null && isWide && <RunValues runs={view.runs} side={answer} />}
+              {isWide && <LampLabels lamps={lamps} before={before} side={answer} />}
+              <ProbeTips side={answer} />
+            </g>
+          }
+        />
+      )}
+    </div>
+  );
+}
+
+/** With a lead waiting to be put down, the station tapped offers its pins to it. */
+function offerPins(station: string): void {
+  const { offer } = useTry.getState();
+  if (offer !== null) useTry.setState({ offer: { ...offer, station } });
+}
+
+function Unplaced(): ReactNode {
+  return (
+    <div className="try-unplaced">
+      <p>No station has its place on the side view yet; switches, lists and meter work without.</p>
+      <button type="button" className="act" onClick={() => goTo("survey")}>
+        place them in Survey
+      </button>
+    </div>
+  );
+}
