@@ -67,16 +67,20 @@ export const REFUSALS = {
     status: 400,
     message: "Give the device a name of 1 to 40 letters, so that it can be told from others.",
   },
+  "device-name-taken": {
+    status: 409,
+    message: "Another device has that name, or it is the owner's. Give this one a name of its own.",
+  },
   "too-many-devices": {
     status: 409,
     message: "So many devices are paired that no more fit. Send some away first.",
   },
   "no-device": { status: 404, message: "There is no such device; it may have been sent away." },
-  "only-owner": {
+  "role-owner": {
     status: 403,
     message: "Only the bench's own machine may do this.",
   },
-  "only-view": {
+  "role-view": {
     status: 403,
     message:
       "This device may look and hunt faults, not change. Pair it again with a code that lets it edit.",

@@ -1,0 +1,3 @@
+/** The server of the bench. */
+export { type BenchOptions, type OpenBench, openBench } from "./openBench.ts";
+export { StorageTrouble } from "./storage/index.ts";
