@@ -15,6 +15,8 @@
  * | `machineRuleOf(asked)` | the whole loom along one rule, no scene | `stations` and `runs` by id, mm, diameter |
  * | `loomRuleOf(asked)` | every loom by itself | `rows` (trunk, branches): places, pieces with diameter, joints, mm from the datum |
  * | `machineScene(asked, { widthMm, heightMm }?)` | machine and loom without a word; null as above | |
+ * | `buildCards(asked)` | one card a new wire: cut, ends, tools, cavities | |
+ * | `testSheetOf(asked)` | the test sheet with what has been read | `test`, `subject` of each record |
  * | `sceneToSvg(scene, { palette })` | one SVG text | groups carry `data-id` and `data-of` |
  * | `markSvg(mark, palette)` | one mark | for a screen that frames marks itself |
  * | `plainMarks(marks, palette)` | lines, paths, circles, text only | wires and symbols opened, for a canvas |
@@ -66,7 +68,11 @@ export type {
 export {
   type BoardAskedOf,
   type BoardScenes,
+  type BuildCard,
+  type BuildEnd,
   boardScenes,
+  buildCards,
+  type CavityPlace,
   type CircuitScene,
   type ConnectorScene,
   circuitScene,
@@ -78,6 +84,7 @@ export {
   loomRuleOf,
   machineRuleOf,
   machineScene,
+  recordedReading,
   type Scene,
   type SceneAsked,
   type SceneSource,
@@ -86,6 +93,10 @@ export {
   sceneSource,
   sectionScenes,
   sideViewScene,
+  type TestSheetRow,
+  type TestSheetSection,
+  type TestVerdict,
+  testSheetOf,
   type WirePlace,
   wirePlaces,
 } from "./papers/index.ts";

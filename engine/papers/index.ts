@@ -9,6 +9,12 @@ export {
   READING_MM,
   readingBehindMm,
 } from "./board/boardPrint.ts";
+export {
+  type BuildCard,
+  type BuildEnd,
+  buildCards,
+  type CavityPlace,
+} from "./build/buildCards.ts";
 export type { PackPaper } from "./packPaper.ts";
 export { packPapers } from "./packPapers.ts";
 export { type PaperInput, paperInput } from "./paperInput.ts";
@@ -28,3 +34,10 @@ export { type SceneAsked, type SceneSource, sceneSource } from "./scenes/sceneSo
 export { type SectionScene, sectionScenes } from "./scenes/sectionScenes.ts";
 export { type SideViewScene, sideViewScene } from "./scenes/sideViewScene.ts";
 export { type WirePlace, wirePlaces } from "./scenes/wirePlaces.ts";
+export {
+  recordedReading,
+  type TestSheetRow,
+  type TestSheetSection,
+  type TestVerdict,
+  testSheetOf,
+} from "./test/testSheet.ts";

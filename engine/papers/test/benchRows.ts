@@ -29,6 +29,7 @@ export function continuityRows(input: PaperInput): readonly TestRow[] {
       isRead: true,
       expectedValue: ohm,
       unit: "ohm",
+      most: ohm === null ? undefined : ohm * ratio + addOhm,
     };
   });
 }
@@ -73,6 +74,8 @@ export function insulationRows(): readonly TestRow[] {
       ),
       limit: `least ${printNumber(least.value, 0)}\u00a0MΩ`,
       isRead: true,
+      unit: "Mohm",
+      least: least.value,
     },
     {
       ...look("insulation", "With a multimeter only", "the same, on its highest range"),

@@ -19,6 +19,7 @@ export function dropRows({ job, check }: PaperInput): readonly TestRow[] {
         isRead: true,
         expectedValue: row.worstDropV,
         unit: "V",
+        most: row.limitV,
       }),
     );
 }

@@ -38,6 +38,7 @@ export function chargeRows(input: PaperInput): readonly TestRow[] {
           isRead: true,
           expectedValue: terminalV,
           unit: "V",
+          ...(speedRpm === 2500 ? chargeBand(job) : {}),
         },
       ];
     }),
@@ -54,6 +55,19 @@ function chargeLimit(job: Job): string {
   return `${volts(test("27-charge-low").value)} to ${volts(most.value)}${isLithium ? "" : `, ${volts(test("29-charge-tolerance").value)} either way`}`;
 }
 
+/** The same limit as figures; none where the table's do not hold on this machine. */
+function chargeBand(job: Job): Pick<TestRow, "least" | "most"> {
+  const regulator = job.parts.find((part) => part.kind === "regulator" && part.type !== "ac-shunt");
+  if (regulator === undefined || job.supply.nominalV !== 12) return {};
+  const isLithium = batteryOf(job)?.battery.chemistry === "lifepo4";
+  if (isLithium) return { least: test("27-charge-low").value, most: test("30-lithium-most").value };
+  const eitherWay = test("29-charge-tolerance").value;
+  return {
+    least: test("27-charge-low").value - eitherWay,
+    most: test("28-charge-high").value + eitherWay,
+  };
+}
+
 /** Starter: battery and leads while it turns. */
 export function starterRows({ job, states }: PaperInput): readonly TestRow[] {
   const starter = job.parts.find((part) => part.kind === "motor" && part.use === "starter");
@@ -63,26 +77,27 @@ export function starterRows({ job, states }: PaperInput): readonly TestRow[] {
   );
   const battery = turning?.solution?.batteries[0];
   const share = shareOf(job);
-  const row = (what: string, limit: string, v: number | null = null): TestRow => ({
+  const row = (what: string, most?: number, v: number | null = null): TestRow => ({
     section: "starter",
     group: "",
     what,
     note: "",
     expected: v === null ? "" : volts(v),
-    limit,
+    limit: most === undefined ? "" : `most ${volts(most)}`,
     isRead: true,
     expectedValue: v,
     unit: "V",
+    most,
   });
   return [
-    row("Battery volts while it turns", "", battery?.terminalV ?? null),
+    row("Battery volts while it turns", undefined, battery?.terminalV ?? null),
     row(
       "Live post to starter terminal, while it turns",
-      `most ${volts(test("18-drop-starter-feed").value * share)}`,
+      test("18-drop-starter-feed").value * share,
     ),
     row(
       "Starter case to earthed post, while it turns",
-      `most ${volts(test("19-drop-starter-earth").value * share)}`,
+      test("19-drop-starter-earth").value * share,
     ),
   ];
 }
@@ -106,6 +121,7 @@ export function drainRows({ job, design }: PaperInput): readonly TestRow[] {
       isRead: true,
       expectedValue: milliA,
       unit: "mA",
+      most: limit.value,
     },
   ];
 }
@@ -113,7 +129,7 @@ export function drainRows({ job, design }: PaperInput): readonly TestRow[] {
 /** Every place something is earthed to a body: drop to the earthed post with its load on. */
 export function earthRows({ job, check }: PaperInput): readonly TestRow[] {
   void check;
-  const most = volts(test("17-drop-earth").value * shareOf(job));
+  const most = test("17-drop-earth").value * shareOf(job);
   return job.bodies.flatMap((body) =>
     body.points.map(
       (point): TestRow => ({
@@ -122,10 +138,11 @@ export function earthRows({ job, check }: PaperInput): readonly TestRow[] {
         what: `${body.id} ${point.id}: ${point.name ?? body.name}`,
         note: "",
         expected: "",
-        limit: `most ${most}`,
+        limit: `most ${volts(most)}`,
         isRead: true,
         expectedValue: null,
         unit: "V",
+        most,
       }),
     ),
   );

@@ -75,6 +75,8 @@ function batteryRows({ batteries }: OperateSolution, base: Base): readonly TestR
       isRead: true,
       expectedValue: Math.abs(currentA),
       unit: "A",
+      least: Math.abs(currentA) * (1 - band),
+      most: Math.abs(currentA) * (1 + band),
     },
     {
       ...base,
@@ -104,20 +106,21 @@ function loadRow(
   const row = check.loads.find((one) => one.load === ref);
   const [battery] = solution.batteries;
   const isDirect = found.kind !== "ac";
-  const limit =
+  const least =
     row === undefined || battery === undefined || !isDirect
-      ? ""
-      : `least ${printQuantity(battery.terminalV - row.limitV, "V")}`;
+      ? undefined
+      : battery.terminalV - row.limitV;
   return [
     {
       ...base,
       what: `${load.part.id}: ${loadReader(job)(ref)}`,
       note: `${load.pins.map((pin) => pin.replace(".", " ")).join(" to ")}, ${printQuantity(Math.abs(found.currentA), "A")}${isDirect ? "" : ", AC"}`,
       expected: printQuantity(v, "V"),
-      limit,
+      limit: least === undefined ? "" : `least ${printQuantity(least, "V")}`,
       isRead: true,
       expectedValue: v,
       unit: "V",
+      least,
     },
   ];
 }

@@ -20,7 +20,8 @@ import { chargeRows, drainRows, earthRows, starterRows } from "./machineRows.ts"
 import { stateRows } from "./stateRows.ts";
 import { TEST_COLUMNS, TEST_HEADINGS, type TestRow, testCsvRow, testGroups } from "./testRow.ts";
 
-interface Section {
+/** One heading of the test sheet with its rows in their order. */
+export interface TestSection {
   readonly heading: string;
   readonly lead: string;
   readonly rows: readonly TestRow[];
@@ -51,7 +52,8 @@ export function testPaper(input: PaperInput, name: string): PackPaper {
   return { name, title: "Test sheet", sheets, rows, drawings: null };
 }
 
-function sectionsOf(input: PaperInput): readonly Section[] {
+/** Every section but continuity, which is laid out two wires beside each other. */
+export function sectionsOf(input: PaperInput): readonly TestSection[] {
   return [
     { heading: "1. Before anything", lead: "", rows: lookRows(input) },
     {
@@ -88,7 +90,7 @@ function sectionsOf(input: PaperInput): readonly Section[] {
 
 function testBlocks(
   content: AreaMm,
-  sections: readonly Section[],
+  sections: readonly TestSection[],
   continuity: readonly TestRow[],
 ): readonly Block[] {
   const [first, ...others] = sections.map((section) => sectionBlocks(section, content));
@@ -105,7 +107,7 @@ function testBlocks(
   ];
 }
 
-function sectionBlocks({ heading, lead, rows }: Section, content: AreaMm): readonly Block[] {
+function sectionBlocks({ heading, lead, rows }: TestSection, content: AreaMm): readonly Block[] {
   if (rows.length === 0) return [];
   return [
     ...headingBlock(heading, content.widthMm, 2),

@@ -14,6 +14,10 @@ export interface TestRow {
   /** Full precision, for the spreadsheet. */
   readonly expectedValue: number | null;
   readonly unit: string;
+  /** A reading must not be under this, in `unit`; absent: no lower limit. */
+  readonly least?: number | undefined;
+  /** Nor over this. */
+  readonly most?: number | undefined;
 }
 
 export const TEST_COLUMNS: readonly TableColumn[] = [
