@@ -12,6 +12,7 @@ import { createRequire } from "node:module";
 import { homedir } from "node:os";
 import { basename, dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { nodeBench } from "./nodeBench.ts";
 import type { World } from "./world.ts";
 
 /** The folder that holds what ships with the command: the nearest one above this file with demos in it. */
@@ -120,4 +121,5 @@ export const nodeWorld: World = {
   listShipped: (folder) => readdirSync(join(root, folder)).sort(),
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
+  bench: nodeBench(join(root, "apps/web/dist")),
 };

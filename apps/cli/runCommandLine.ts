@@ -4,6 +4,7 @@ import { checkCommand } from "./commands/checkCommand.ts";
 import { commonFields, printJson } from "./commands/command.ts";
 import { convertCommand } from "./commands/convertCommand.ts";
 import { demoCommand } from "./commands/demoCommand.ts";
+import { openCommand } from "./commands/openCommand.ts";
 import { operateCommand, spiceCommand } from "./commands/operateCommand.ts";
 import { packCommand } from "./commands/packCommand.ts";
 import { proveCommand } from "./commands/proveCommand.ts";
@@ -41,11 +42,7 @@ function makeProgram(world: World, finish: (code: ExitCode | Promise<ExitCode>) 
     .exitOverride()
     .configureOutput({ writeOut: (text) => world.out(text), writeErr: () => {} })
     .showSuggestionAfterError(true);
-  program
-    .command("demo [NAME]")
-    .description("a ready job; without a name, the list")
-    .option("--out <file>", "write it to a file")
-    .action((name, options) => finish(demoCommand(world, name, options)));
+  addFirstCommands(program, world, finish);
   program
     .command("check <JOB>")
     .description("verdict and findings")
@@ -82,6 +79,25 @@ function makeProgram(world: World, finish: (code: ExitCode | Promise<ExitCode>) 
   addSupplyCommands(program, world, finish);
   addWireCommands(program, world, finish);
   return program;
+}
+
+function addFirstCommands(
+  program: Command,
+  world: World,
+  finish: (code: ExitCode | Promise<ExitCode>) => void,
+): void {
+  program
+    .command("open [FOLDER]")
+    .description("the bench: all the work on a screen, kept in a folder of this machine")
+    .option("--port <n>", "another port than the usual one")
+    .option("--no-browser", "print the address and open no browser")
+    .option("--postgres <url>", "keep the work in a PostgreSQL database")
+    .action((folder, options) => finish(openCommand(world, folder, options)));
+  program
+    .command("demo [NAME]")
+    .description("a ready job; without a name, the list")
+    .option("--out <file>", "write it to a file")
+    .action((name, options) => finish(demoCommand(world, name, options)));
 }
 
 function addSupplyCommands(

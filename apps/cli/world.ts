@@ -20,6 +20,35 @@ export interface World {
   listShipped(folder: string): readonly string[];
   out(text: string): void;
   err(text: string): void;
+  readonly bench: BenchWorld;
+}
+
+/** What `open` needs of the world: the server, a screen, and a person who ends it. */
+export interface BenchWorld {
+  /** A variable of the environment. */
+  environment(name: string): string | undefined;
+  /** Where programs keep a person's work when nobody says otherwise. */
+  defaultFolder(): string;
+  /** Opens the bench, or says in words why it cannot be opened. */
+  open(place: BenchPlace): Promise<{ ok: true; bench: OpenedBench } | { ok: false; why: string }>;
+  /** Shows an address in a browser; false where there is no screen. */
+  show(address: string): boolean;
+  /** Until the person (Ctrl+C) or the system ends it. */
+  untilStopped(): Promise<void>;
+}
+
+export interface BenchPlace {
+  readonly folder: string;
+  readonly postgresUrl?: string;
+  readonly port: number;
+}
+
+export interface OpenedBench {
+  readonly address: string;
+  readonly where: string;
+  launchAddress(): string;
+  sharedAddress(): string | null;
+  close(): Promise<void>;
 }
 
 /** What the shell is told: 0 fit, 1 must be put right or not proven, 2 refused, 3 our own fault. */

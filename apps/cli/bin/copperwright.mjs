@@ -24,11 +24,12 @@ const inCheckout = existsSync(join(root, "tools/build.ts"));
 if (inCheckout) {
   const builtMs = existsSync(bundle) ? statSync(bundle).mtimeMs : 0;
   const sourceMs = Math.max(
-    ...["engine", "apps/cli", "tools"].map((name) => newestMs(join(root, name))),
+    ...["engine", "apps/cli", "apps/server", "tools"].map((name) => newestMs(join(root, name))),
   );
   if (sourceMs > builtMs) {
     const { spawnSync } = await import("node:child_process");
-    const made = spawnSync(process.execPath, ["--import", "tsx", join(root, "tools/build.ts")], {
+    const build = join(root, "tools/build.ts");
+    const made = spawnSync(process.execPath, ["--import", "tsx", build, "--command"], {
       cwd: root,
       stdio: ["ignore", 2, 2],
     });
