@@ -43,7 +43,7 @@ export function testSheetOf(asked: SceneAsked): readonly TestSheetSection[] {
   /** A row that another stands before under the same words gets a number after them. */
   const wordsOf = (row: TestRow): string => {
     const state = row.group.split(":")[0] ?? "";
-    const words = state === "" ? row.what : `${row.what} (${state})`;
+    const words = state === "" ? row.what : `${state}: ${row.what}`;
     const key = `${row.section} ${words}`;
     const countBefore = met.get(key) ?? 0;
     met.set(key, countBefore + 1);
