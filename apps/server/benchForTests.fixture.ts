@@ -3,7 +3,7 @@ import { type IncomingHttpHeaders, request } from "node:http";
 import { request as secureRequest } from "node:https";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type OpenBench, openBench } from "./openBench.ts";
+import { type BenchOptions, type OpenBench, openBench } from "./openBench.ts";
 
 /** A second loopback address, in the place of one on the workshop's network. */
 export const LAN = "127.0.0.2";
@@ -113,7 +113,7 @@ export const WEB_FILES: Readonly<Record<string, string>> = {
 
 /** A real bench on free ports, with its work in a scratch folder and a second loopback address as its network. */
 export async function startBench(
-  given: { readonly folder?: string; readonly addresses?: () => readonly string[] } = {},
+  given: Pick<Partial<BenchOptions>, "folder" | "addresses" | "sharedPorts"> = {},
 ): Promise<BenchUnderTest> {
   const scratch = mkdtempSync(join(tmpdir(), "copperwright-door-"));
   const folder = given.folder ?? join(scratch, "work");
@@ -130,6 +130,7 @@ export async function startBench(
     say: (line) => said.push(line),
     clock: () => new Date(clock.nowMs),
     addresses: given.addresses ?? (() => [LAN]),
+    ...(given.sharedPorts === undefined ? {} : { sharedPorts: given.sharedPorts }),
     names: () => ["bench-under-test.local"],
   });
   const base = `http://127.0.0.1:${bench.port}`;

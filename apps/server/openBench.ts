@@ -38,6 +38,8 @@ export interface BenchOptions {
   /** Addresses of this machine on networks; for tests, which have none but loopback. */
   readonly addresses?: () => readonly string[];
   readonly names?: () => readonly string[];
+  /** Ports of the doors on the network, where not the two after this machine's own. */
+  readonly sharedPorts?: { readonly plain: number; readonly secure: number };
 }
 
 export interface OpenBench {
@@ -82,7 +84,7 @@ async function openDoors(
   storage: Storage,
   clock: () => Date,
 ): Promise<OpenBench> {
-  const { say, port: wantedPort } = options;
+  const { say } = options;
   const files = privateFiles(join(options.folder, "door"));
   const sessions = ownSessions(clock);
   const certificates = ownCertificates(files, clock);
@@ -91,10 +93,7 @@ async function openDoors(
     files,
     certificates,
     clock,
-    ports:
-      wantedPort === 0
-        ? { plain: 0, secure: 0 }
-        : { plain: wantedPort + 1, secure: wantedPort + 2 },
+    ports: options.sharedPorts ?? portsAfter(options.port),
     addresses: options.addresses ?? networkAddresses,
     names: options.names ?? networkNames,
     openDoor: (kind, place) => open(kind, place),
@@ -111,7 +110,7 @@ async function openDoors(
   };
   const open = (kind: DoorKind, place: DoorPlace): Promise<OpenDoor> =>
     openDoor(place, (port) => benchDoor(parts, kind, port));
-  const own = await openOwn(open, wantedPort);
+  const own = await openOwn(open, options.port);
   const code = await shared.begin();
   if (code !== null) say(`Not shared on the network. ${REFUSALS[code].message}`);
   const tending = setInterval(() => void tend(), TEND_MS).unref();
@@ -127,6 +126,10 @@ async function openDoors(
       await storage.close();
     },
   };
+}
+
+function portsAfter(port: number): { readonly plain: number; readonly secure: number } {
+  return port === 0 ? { plain: 0, secure: 0 } : { plain: port + 1, secure: port + 2 };
 }
 
 /** Both kinds of loopback address where the machine has both, at the same port. */
