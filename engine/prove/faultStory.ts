@@ -9,7 +9,7 @@ export interface FaultStory {
   readonly stages: readonly FaultStage[];
   /** The fuse that goes first, between its soonest and its latest (null: it may hold for ever); null: none even may. */
   readonly first: FuseRow | null;
-  /** Wires the fault loads more than before, the one nearest to its limit first. */
+  /** Wires the fault loads more than before: those it damages first, by how far, then those it warms most. */
   readonly wires: readonly WireHistory[];
   /** Decades of time that hold it all, s. */
   readonly fromS: number;
@@ -90,8 +90,14 @@ export function faultStory(
       );
     return worstPlace(wire, lumpsOf(wire), currents, [fromS, toS]);
   });
-  wires.sort((a, b) => a.marginK - b.marginK || (a.wire < b.wire ? -1 : 1));
+  wires.sort(inOrderOfHarm);
   return { stages, first, wires, fromS, toS };
+}
+
+function inOrderOfHarm(a: WireHistory, b: WireHistory): number {
+  const riseK = ({ peakC, startC }: WireHistory): number => peakC - startC;
+  const byHarm = Math.min(0, a.marginK) - Math.min(0, b.marginK);
+  return byHarm || riseK(b) - riseK(a) || (a.wire < b.wire ? -1 : 1);
 }
 
 /** The one that must go, by its latest; where none must, the one that may go soonest. */
