@@ -15,7 +15,7 @@ function Tip({ lead, side, index }: { lead: Lead; side: SidePicture; index: numb
   const pin = useTry((bench) => bench[lead]);
   const [held, setHeld] = useState<At | null>(null);
   const group = useRef<SVGGElement>(null);
-  const rest: At = { xMm: 8 + 9 * index, yMm: side.picture.heightMm - 5 };
+  const rest: At = { xMm: 6 + 9 * index, yMm: side.picture.heightMm - 8 };
   const on = side.stations.find(({ id }) => id === side.stationOfPin[pin ?? ""]);
   const put = on === undefined ? rest : { xMm: on.xMm + 2 * index - 1, yMm: on.yMm };
   const at = held ?? put;
@@ -26,7 +26,7 @@ function Tip({ lead, side, index }: { lead: Lead; side: SidePicture; index: numb
     if (near === null) say("Put the tip down on a station of the loom.");
     else useTry.setState({ offer: { lead, station: near } });
   };
-  const away = rest.yMm + 12;
+  const away = side.picture.heightMm * (0.7 + 0.12 * index);
   return (
     <g
       ref={group}
@@ -41,7 +41,7 @@ function Tip({ lead, side, index }: { lead: Lead; side: SidePicture; index: numb
       onPointerCancel={() => setHeld(null)}
     >
       <path
-        d={`M${rest.xMm} ${away}C${rest.xMm} ${at.yMm + 30} ${at.xMm - 14} ${at.yMm + 26} ${at.xMm - 3.4} ${at.yMm + 6.6}`}
+        d={`M-12 ${away}C${at.xMm * 0.3 - 6} ${away} ${at.xMm - 12} ${at.yMm + 26} ${at.xMm - 3.4} ${at.yMm + 6.6}`}
         className="try-lead"
       />
       <path d={`M${at.xMm} ${at.yMm}L${at.xMm - 3.4} ${at.yMm + 6.6}`} className="try-needle" />

@@ -3,7 +3,8 @@ import { SceneView } from "../../drawing/SceneView.tsx";
 import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { goTo } from "../../store/route.ts";
-import { LampGlows, LampLabels } from "./LampGlows.tsx";
+import { LampGlows } from "./LampGlows.tsx";
+import { LampLabels } from "./LampLabels.tsx";
 import { ProbeTips } from "./ProbeTips.tsx";
 import { RunValues } from "./RunValues.tsx";
 import { useTry } from "./tryStore.ts";
@@ -14,17 +15,25 @@ type SideSheetProps = {
   /** Null until the first state is solved. */
   readonly view: Pick<TryView, "runs"> | null;
   readonly lamps: readonly LampView[];
+  /** Lamps that are named, flashing ones in their lit half, so that no word comes and goes with the beat; absent: `lamps`. */
+  readonly named?: readonly LampView[] | undefined;
   readonly before: readonly LampView[] | null;
 };
 
 const WIDE_MM = 130;
+/** Room for the names of the lamps above the machine. */
+const BAND_MM = 21;
 
 /** The machine from the left: lamps at their light, what runs in the loom, the two leads of the meter. */
-export function SideSheet({ view, lamps, before }: SideSheetProps): ReactNode {
+export function SideSheet({ view, lamps, named = lamps, before }: SideSheetProps): ReactNode {
   const { box, size } = useBoxMm();
   const light = useLight();
-  const { answer } = useAnswer("trySide", { ...(size ?? { widthMm: 100, heightMm: 60 }), light });
   const isWide = (size?.widthMm ?? 0) >= WIDE_MM;
+  const { answer } = useAnswer("trySide", {
+    ...(size ?? { widthMm: 100, heightMm: 60 }),
+    bandMm: isWide ? BAND_MM : 0,
+    light,
+  });
   return (
     <div className="try-side" ref={box}>
       {answer === null ? (
@@ -42,7 +51,7 @@ export function SideSheet({ view, lamps, before }: SideSheetProps): ReactNode {
             <g className="try-over">
               <LampGlows lamps={lamps} stations={answer.stations} />
               {view !== null && isWide && <RunValues runs={view.runs} side={answer} />}
-              {isWide && <LampLabels lamps={lamps} before={before} side={answer} />}
+              {isWide && <LampLabels lamps={named} before={before} side={answer} />}
               <ProbeTips side={answer} />
             </g>
           }

@@ -1,15 +1,18 @@
 import { printQuantity } from "@copperwright/engine/words";
 import type { ReactNode } from "react";
+import { WireSwatch } from "../../frame/WireSwatch.tsx";
 import { choose, showSum, useBench } from "../../store/benchStore.ts";
+import { ampText } from "./ampText.ts";
 import { Choice } from "./EngineControl.tsx";
 import { useTry } from "./tryStore.ts";
+import type { TryMachine, TryWire } from "./worker/tryMachine.ts";
 import type { Shown } from "./worker/tryState.ts";
 import type { LampView, LoadView, TryView, WireView } from "./worker/tryView.ts";
 
 const SHOWN = ["current", "drop", "temperature"] as const;
 
 /** The same in words and figures: lamps and loads that work, and every wire with what is chosen to be shown. */
-export function StateLists({ view }: { view: TryView }): ReactNode {
+export function StateLists({ view, machine }: { view: TryView; machine: TryMachine }): ReactNode {
   const shows = useTry((bench) => bench.shows);
   return (
     <div className="try-lists">
@@ -33,14 +36,24 @@ export function StateLists({ view }: { view: TryView }): ReactNode {
       </section>
       <section aria-label="Wires">
         <h2>Wires</h2>
-        <Choice
-          label="What wires show"
-          words={SHOWN}
-          now={shows}
-          onWord={(word) => useTry.setState({ shows: word })}
-        />
-        <WireRows wires={view.wires} shows={shows} />
+        <WireRows wires={view.wires} shows={shows} machine={machine} />
       </section>
+    </div>
+  );
+}
+
+/** What rule, side view and list tell of every wire. */
+export function ShownChoice(): ReactNode {
+  const shows = useTry((bench) => bench.shows);
+  return (
+    <div className="try-shown">
+      <h3>Wires show</h3>
+      <Choice
+        label="What wires show"
+        words={SHOWN}
+        now={shows}
+        onWord={(word) => useTry.setState({ shows: word })}
+      />
     </div>
   );
 }
@@ -78,7 +91,7 @@ function explainLamp(lamp: LampView): void {
     equation: `(volts at the lamp ÷ its test volts) to a published power, at ${printQuantity(Math.abs(v ?? 0), "V")}`,
     inputs: [
       {
-        text: printQuantity(Math.abs(currentA), "A"),
+        text: ampText(currentA),
         from: "solved",
         goTo: { kind: "part", id: part },
       },
@@ -103,7 +116,7 @@ function LoadRow({ load }: { load: LoadView }): ReactNode {
         {load.name} <span className="note">{`${load.part}:${load.element}`}</span>
       </button>
       <span className="note">works</span>
-      <span>{printQuantity(Math.abs(load.currentA), "A")}</span>
+      <span>{ampText(load.currentA)}</span>
     </li>
   );
 }
@@ -115,7 +128,14 @@ function sizeOf({ currentA, dropV, temperature }: WireView, shows: Shown): numbe
   return shows === "drop" ? Math.abs(dropV ?? 0) : (temperature?.temperatureC ?? 1e3);
 }
 
-function WireRows({ wires, shows }: { wires: readonly WireView[]; shows: Shown }): ReactNode {
+type WireRowsProps = {
+  readonly wires: readonly WireView[];
+  readonly shows: Shown;
+  readonly machine: TryMachine;
+};
+
+function WireRows({ wires, shows, machine }: WireRowsProps): ReactNode {
+  const known = new Map(machine.wires.map((wire) => [wire.id, wire]));
   const chosen = useBench((bench) => bench.chosen?.id);
   const busy = wires
     .filter((wire) => sizeOf(wire, shows) > NOUGHT[shows])
@@ -131,7 +151,8 @@ function WireRows({ wires, shows }: { wires: readonly WireView[]; shows: Shown }
               aria-pressed={wire.wire === chosen}
               onClick={() => choose({ kind: "wire", id: wire.wire })}
             >
-              {wire.label}
+              <WireSwatch colour={known.get(wire.wire)?.colour} widthPx={36} /> {wire.label}{" "}
+              <span className="note">{waysOf(known.get(wire.wire))}</span>
             </button>
             <span className="note">{wire.why ?? ""}</span>
             <button type="button" className="figure-link" onClick={() => explainWire(wire, shows)}>
@@ -145,12 +166,15 @@ function WireRows({ wires, shows }: { wires: readonly WireView[]; shows: Shown }
   );
 }
 
+const waysOf = (wire: TryWire | undefined): string =>
+  wire === undefined ? "fly lead" : `${wire.from} to ${wire.to}`;
+
 export function wireText(
   { currentA, dropV, temperature, isAlternating }: WireView,
   shows: Shown,
 ): string {
   if (shows === "current") {
-    const text = printQuantity(Math.abs(currentA), "A");
+    const text = ampText(currentA);
     return isAlternating ? `${text} AC` : text;
   }
   if (shows === "drop") return dropV === null ? "not known" : printQuantity(Math.abs(dropV), "V");
@@ -163,7 +187,7 @@ export function wireText(
 function explainWire(wire: WireView, shows: Shown): void {
   const { wire: id, label, currentA, ohm, temperature } = wire;
   const goTo = { kind: "wire", id } as const;
-  const current = { text: printQuantity(Math.abs(currentA), "A"), from: "solved", goTo };
+  const current = { text: ampText(currentA), from: "solved", goTo };
   const ohms = ohm === null ? "a length nobody has measured" : printQuantity(ohm * 1000, "mohm");
   const said = { name: `wire ${label} ${shows}`, result: wireText(wire, shows) };
   if (shows === "temperature" && temperature !== null) {

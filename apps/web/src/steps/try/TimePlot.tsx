@@ -1,5 +1,5 @@
 import type { FaultStory, WireHistory } from "@copperwright/engine";
-import { printQuantity } from "@copperwright/engine/words";
+import { printNumber, printQuantity } from "@copperwright/engine/words";
 import type { ReactNode } from "react";
 import { logScale } from "./logScale.ts";
 import { TimeFlag } from "./TimeFlag.tsx";
@@ -9,6 +9,8 @@ const HEIGHT_PX = 196;
 const FOOT_PX = 26;
 const TOP_PX = 34;
 const SIDE_PX = 14;
+/** The temperature begins so far up its range, so that it keeps off a current of nought. */
+const RAISED_RATIO = 0.22;
 
 type PlotProps = {
   readonly story: FaultStory;
@@ -53,7 +55,7 @@ export function TimePlot({ story, wire, widthPx, atS, labelOf }: PlotProps): Rea
             textAnchor={anchorAt(x(timeS), widthPx)}
             className="try-tick"
           >
-            {timeText(timeS)}
+            {tickText(timeS)}
           </text>
         </g>
       ))}
@@ -72,6 +74,10 @@ export function TimePlot({ story, wire, widthPx, atS, labelOf }: PlotProps): Rea
     </svg>
   );
 }
+
+/** Decades from a second up are told in seconds, so that each is ten times the one before it to the eye too. */
+const tickText = (timeS: number): string =>
+  timeS < 0.05 ? timeText(timeS) : `${printNumber(timeS, timeS < 0.5 ? 1 : 0)}\u00a0s`;
 
 const anchorAt = (at: number, widthPx: number): "start" | "middle" | "end" =>
   at < 30 ? "start" : at > widthPx - 40 ? "end" : "middle";
@@ -103,7 +109,7 @@ function Band({ story, x, bottom }: Scaled & { story: FaultStory }): ReactNode {
       />
       <text
         x={textX}
-        y={TOP_PX + 16}
+        y={bottom - 15}
         textAnchor={isNarrow && left > 200 ? "end" : "start"}
         className="try-band-text"
       >
@@ -124,15 +130,11 @@ function Curves({ wire, x, bottom, label, toS }: CurvesProps): ReactNode {
   const { limits, points, currents } = wire;
   const high = bottom - TOP_PX - 24;
   const mostC = Math.max(limits.shortC, wire.peakC);
-  const leastC = Math.min(wire.startC, ...points.map(({ temperatureC }) => temperatureC)) - 5;
+  const leastC = wire.startC - RAISED_RATIO * (mostC - wire.startC);
   const yC = (c: number): number => bottom - (high * (c - leastC)) / (mostC - leastC);
   const mostA = Math.max(...currents.map(({ currentA }) => currentA));
   const yA = (a: number): number => bottom - high * 0.86 * (a / mostA);
-  const limit: readonly (readonly [number, number])[] = [
-    [0, limits.shortC],
-    [limits.shortS, limits.longC],
-    [limits.longS, limits.foreverC],
-  ];
+  const limit = limitSteps(limits);
   const first = currents[0]!;
   const over = wire.overLimitAtS;
   return (
@@ -166,18 +168,34 @@ function Curves({ wire, x, bottom, label, toS }: CurvesProps): ReactNode {
           fill="var(--stop)"
         />
       )}
-      <text x={SIDE_PX + 6} y={yC(limits.shortC) - 6} className="try-limit-text">
+      <text
+        x={x(Math.min(limits.shortS, toS)) - 6}
+        y={yC(limits.shortC) - 6}
+        textAnchor="end"
+        className="try-limit-text"
+      >
         insulation limit {printQuantity(limits.shortC, "C")}
       </text>
       <text x={SIDE_PX + 6} y={yA(first.currentA) - 6} className="try-current-text">
         {printQuantity(first.currentA, "A")} through wire {label}
       </text>
-      <text x={SIDE_PX + 6} y={yC(points[0]!.temperatureC) - 6} className="try-heat-text">
+      <text
+        x={x(wire.peakAtS)}
+        y={Math.min(bottom - 6, yC(wire.peakC) - 8)}
+        textAnchor={wire.peakAtS > Math.sqrt(points[0]!.timeS * toS) ? "end" : "start"}
+        className="try-heat-text"
+      >
         wire {label} from {printQuantity(wire.startC, "C")} to {printQuantity(wire.peakC, "C")}
       </text>
     </g>
   );
 }
+
+const limitSteps = (limits: WireHistory["limits"]): readonly (readonly [number, number])[] => [
+  [0, limits.shortC],
+  [limits.shortS, limits.longC],
+  [limits.longS, limits.foreverC],
+];
 
 function steps(
   from: readonly (readonly [number, number])[],

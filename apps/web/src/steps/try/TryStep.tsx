@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect } from "react";
+import { type ReactNode, useEffect, useRef } from "react";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { layOnRule } from "../../frame/ruleMarks.ts";
 import { noteStep, useBench } from "../../store/benchStore.ts";
@@ -12,7 +12,7 @@ import { MeterBox } from "./MeterBox.tsx";
 import { PinOffer } from "./PinOffer.tsx";
 import { runText } from "./RunValues.tsx";
 import { SideSheet } from "./SideSheet.tsx";
-import { StateLists } from "./StateLists.tsx";
+import { ShownChoice, StateLists } from "./StateLists.tsx";
 import { SwitchColumn } from "./SwitchColumn.tsx";
 import { TimeAxis } from "./TimeAxis.tsx";
 import "./try.css";
@@ -54,10 +54,11 @@ function Experiment({ machine }: { machine: TryMachine }): ReactNode {
   });
   useRuleValues(stage?.lit ?? null);
   useStepNote(faults.length);
-  const refused = answer !== null && !answer.ok ? answer.refusals : [];
+  useLookUp(faults.length);
   return (
     <div className="try">
       <div className="try-column">
+        <ColumnWays />
         <SwitchColumn machine={machine} />
         {machine.hasFlasher && (
           <FlashKey isOn={hasDark(answer)} perMinute={machine.flashesPerMinute} />
@@ -67,31 +68,75 @@ function Experiment({ machine }: { machine: TryMachine }): ReactNode {
         <Exercises />
       </div>
       <div className="try-main">
-        <SideSheet
-          view={view}
-          lamps={view?.lamps ?? []}
-          before={answer?.ok ? (answer.well?.lamps ?? null) : null}
-        />
-        {fault !== null && <p className="try-note">This state could not be solved: {fault}</p>}
-        {refused.map(({ message, remedy }) => (
-          <p key={message} className="try-note">
-            {message} {remedy}
-          </p>
-        ))}
+        <div className="try-top">
+          <div className="try-hand">
+            <MeterBox
+              machine={machine}
+              reading={isPut && probe?.ok ? probe.reading : null}
+              well={isPut && probe?.ok ? probe.well : null}
+              refusal={probe !== null && !probe.ok ? (probe.refusals[0]?.message ?? null) : null}
+            />
+            <ShownChoice />
+          </div>
+          <SideSheet
+            view={view}
+            lamps={view?.lamps ?? []}
+            named={stage?.lit.lamps}
+            before={answer?.ok ? (answer.well?.lamps ?? null) : null}
+          />
+        </div>
+        <Trouble fault={fault} answer={answer} />
         {answer?.ok && answer.story !== null && (
           <TimeAxis story={answer.story} labelOf={labelOf(view)} />
         )}
-        <div className="try-foot">
-          <MeterBox
-            machine={machine}
-            reading={isPut && probe?.ok ? probe.reading : null}
-            well={isPut && probe?.ok ? probe.well : null}
-            refusal={probe !== null && !probe.ok ? (probe.refusals[0]?.message ?? null) : null}
-          />
-          {view !== null && <StateLists view={view} />}
-        </div>
+        {view !== null && <StateLists view={view} machine={machine} />}
       </div>
       <PinOffer machine={machine} />
+    </div>
+  );
+}
+
+const WAYS = [
+  ["try-switches", "switches"],
+  ["try-engine", "engine"],
+  ["try-break", "break"],
+  ["try-exercises", "exercises"],
+] as const;
+
+/** Short ways down a long column; they move the eye, not the machine. */
+function ColumnWays(): ReactNode {
+  return (
+    <nav className="try-ways" aria-label="In this column">
+      {WAYS.map(([place, word]) => (
+        <button
+          key={place}
+          type="button"
+          className="figure-link"
+          onClick={() => document.querySelector(`.${place}`)?.scrollIntoView({ block: "start" })}
+        >
+          {word}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+function Trouble({
+  fault,
+  answer,
+}: {
+  fault: string | null;
+  answer: StateAnswer | null;
+}): ReactNode {
+  const refused = answer !== null && !answer.ok ? answer.refusals : [];
+  return (
+    <div className="try-trouble">
+      {fault !== null && <p className="try-note">This state could not be solved: {fault}</p>}
+      {refused.map(({ message, remedy }) => (
+        <p key={message} className="try-note">
+          {message} {remedy}
+        </p>
+      ))}
     </div>
   );
 }
@@ -116,11 +161,24 @@ function useRuleValues(view: TryView | null): void {
         const text = run === undefined ? null : runText(run, shows);
         const wideEnough = Math.abs(toMm - fromMm) > (rule.mostMm - rule.leastMm) / 16;
         if (isBranch || text === null || !wideEnough) return [];
-        return [{ fromMm, toMm, text, tone: "copper" as const }];
+        return [{ fromMm, toMm, ...(isRoomy() && { text }), tone: "copper" as const }];
       }),
     );
     return () => layOnRule([]);
   }, [view, rule, shows]);
+}
+
+const isRoomy = (): boolean => innerWidth >= 720;
+
+/** On a phone the machine is above what breaks it: a fault just set is shown, not scrolled for. */
+function useLookUp(faultCount: number): void {
+  const before = useRef(faultCount);
+  useEffect(() => {
+    if (faultCount > before.current && !isRoomy()) {
+      document.querySelector(".try-side")?.scrollIntoView({ block: "start" });
+    }
+    before.current = faultCount;
+  }, [faultCount]);
 }
 
 function useStepNote(faultCount: number): void {

@@ -39,19 +39,23 @@ export function HuntStep({ machine }: { machine: TryMachine }): ReactNode {
         </section>
       </div>
       <div className="try-main">
-        <SideSheet view={null} lamps={useLamps(read)} before={null} />
-        {trouble !== null && <p className="try-note">{trouble}</p>}
-        <div className="try-foot">
-          <MeterBox
-            machine={machine}
-            reading={isPut ? (read?.reading ?? null) : null}
-            well={null}
-            refusal={null}
-          />
-          <div className="try-lists">
-            <Seen read={read} />
-            <GuessMaker machine={machine} />
+        <div className="try-top">
+          <div className="try-hand">
+            <MeterBox
+              machine={machine}
+              reading={isPut ? (read?.reading ?? null) : null}
+              well={null}
+              refusal={null}
+            />
           </div>
+          <SideSheet view={null} lamps={useLamps(read)} before={null} />
+        </div>
+        <div className="try-trouble">
+          {trouble !== null && <p className="try-note">{trouble}</p>}
+        </div>
+        <div className="try-lists">
+          <Seen read={read} />
+          <GuessMaker machine={machine} />
         </div>
       </div>
       <PinOffer machine={machine} />

@@ -19,21 +19,24 @@ export interface SidePicture {
 export interface SideQuestion {
   readonly widthMm: number;
   readonly heightMm: number;
+  /** Left free above the machine for words, mm. */
+  readonly bandMm: number;
   readonly light: PictureLight;
 }
 
 /** Null where no station has been placed in the survey. */
-export function trySide(held: Held, { light, ...size }: SideQuestion): SidePicture | null {
+export function trySide(held: Held, asked: SideQuestion): SidePicture | null {
+  const { light, bandMm, widthMm, heightMm } = asked;
   const checked = held.checked();
-  const scene = machineScene(checked, size);
+  const scene = machineScene(checked, { widthMm, heightMm: heightMm - bandMm });
   if (scene === null) return null;
   const { job } = checked.design;
   const places = stationPlaces(scene.marks);
   return {
-    picture: pictureOf(scene, light),
+    picture: lowered(pictureOf(scene, light), bandMm),
     stations: job.stations.flatMap(({ id, name }) => {
       const at = places.get(id);
-      return at === undefined ? [] : [{ id, name, ...at }];
+      return at === undefined ? [] : [{ id, name, xMm: at.xMm, yMm: at.yMm + bandMm }];
     }),
     runs: job.runs
       .filter(({ from, to }) => places.has(from) && places.has(to))
@@ -45,6 +48,12 @@ export function trySide(held: Held, { light, ...size }: SideQuestion): SidePictu
     ),
   };
 }
+
+const lowered = ({ svg, widthMm, heightMm }: Picture, byMm: number): Picture => ({
+  widthMm,
+  heightMm: heightMm + byMm,
+  svg: `<g transform="translate(0 ${byMm})">${svg}</g>`,
+});
 
 /** Middle of every station's ring on the drawing. */
 function stationPlaces(marks: readonly Mark[]): ReadonlyMap<string, At> {
