@@ -13,6 +13,7 @@ import {
   flasherSchema,
   fuseSchema,
   loadSchema,
+  moduleSchema,
   relaySchema,
   switchSchema,
 } from "./switchingParts.ts";
@@ -26,6 +27,7 @@ export const partSchema = z.discriminatedUnion("kind", [
   flasherSchema,
   lampSchema,
   loadSchema,
+  moduleSchema,
   motorSchema,
   meterSchema,
   diodeSchema,

@@ -83,9 +83,29 @@ export const diodeSchema = z.strictObject({
   ratingA: currentSchema.optional(),
 });
 
-/** Anything that is a resistance or several: horn, ignition coil, heater, resistor, electronic box, relay-less solenoid. */
+/** Anything that is a resistance or several: horn, ignition coil, heater, resistor, relay-less solenoid. */
 export const loadSchema = z.strictObject({
   ...partFields,
-  kind: z.enum(["horn", "coil", "heater", "resistor", "module"]),
+  kind: z.enum(["horn", "coil", "heater", "resistor"]),
   elements: z.array(elementSchema),
+});
+
+/** An electronic box: what it draws of itself, and what its outputs join while it is fed. */
+export const moduleSchema = z.strictObject({
+  ...partFields,
+  kind: z.literal("module"),
+  elements: z.array(elementSchema),
+  driver: z
+    .strictObject({
+      fed: pinPairSchema.describe("Where the box is fed"),
+      fromV: voltSchema.describe("Volts there from which it works"),
+      outputs: z
+        .array(pinPairSchema)
+        .min(1)
+        .describe(
+          "Joined while fed, as with contacts held closed; the load's dutyRatio says how long",
+        ),
+      ohm: ohmSchema.describe("Each conducting output: volts lost in it over its current"),
+    })
+    .optional(),
 });

@@ -57,9 +57,9 @@ export function loadDrop(
   const [feed, back] = at.positiveEarth ? [outOf, into] : [into, outOf];
   const lost = (places: readonly number[], isCounted: (kind: string) => boolean): number =>
     places.reduce((sum, k) => {
-      const { nodes, kind } = map.elements[k]!;
+      const { nodes, kind, ofLoad } = map.elements[k]!;
       const dropV = Math.abs(solution.nodeV[nodes[0]]! - solution.nodeV[nodes[1]]!);
-      return isCounted(kind) ? sum + dropV : sum;
+      return isCounted(kind) && !ofLoad ? sum + dropV : sum;
     }, 0);
   const all = (): boolean => true;
   const isContact = (kind: string): boolean => kind !== "wire";

@@ -1,7 +1,6 @@
 import { type Job, type Part, pinRef } from "../job/index.ts";
 import type { Network, RelayRule } from "../network/index.ts";
 import type { Conductors } from "../route/index.ts";
-import { figure } from "../tables/index.ts";
 import { type ElementDraft, type JobElement, letterOf, OPEN_OHM } from "./jobElement.ts";
 import { type JobNodes, jobNodes } from "./jobNodes.ts";
 import { diodeElements, lampElements, meterElements, resistanceElements } from "./loadElements.ts";
@@ -12,6 +11,7 @@ import {
   takenApartElements,
 } from "./loomElements.ts";
 import { type Conditions, type NetworkContext, networkContext } from "./networkContext.ts";
+import { relayRules } from "./relayRules.ts";
 import {
   batteryElements,
   regulatorElements,
@@ -20,6 +20,7 @@ import {
 } from "./supplyElements.ts";
 import { type SupplySource, supplySources } from "./supplySources.ts";
 import {
+  driverElements,
   flasherElements,
   fuseElements,
   relayElements,
@@ -107,6 +108,8 @@ function partElements(context: NetworkContext, part: Part): readonly ElementDraf
       return diodeElements(context, part);
     case "generator":
       return windingElements(context, part);
+    case "module":
+      return [...resistanceElements(context, part), ...driverElements(context, part)];
     case "regulator":
       return [...regulatorElements(context, part), ...resistanceElements(context, part)];
     default:
@@ -125,39 +128,6 @@ function numbered(draft: ElementDraft, numberIndex: number, { indexOf }: JobNode
     id: `${letterOf(draft.law)}${numberIndex}`,
     nodes: [node(draft.from), node(draft.to)],
   };
-}
-
-function relayRules(
-  context: NetworkContext,
-  { indexOf }: JobNodes,
-  elements: readonly JobElement[],
-): readonly RelayRule[] {
-  const ratio = (row: string): number => figure("elementRules", row, "value").value;
-  const { nominalV } = context.job.supply;
-  return context.parts.flatMap((part): RelayRule[] => {
-    if (part.kind !== "relay") return [];
-    const contacts = (when: "pulled" | "released"): readonly number[] =>
-      elements.flatMap(({ role }, k) =>
-        role.role === "relay" && role.part === part.id && role.closedWhen === when ? [k] : [],
-      );
-    const [closedWhenPulled, closedWhenReleased] = [contacts("pulled"), contacts("released")];
-    const [coilA, coilB] = part.coil.pins.map((pin) => indexOf.get(context.inside(part, pin))!);
-    const contact = elements[closedWhenPulled[0] ?? closedWhenReleased[0] ?? -1]?.law;
-    return [
-      {
-        id: part.id,
-        coilA: coilA!,
-        coilB: coilB!,
-        pullInV: part.coil.pullInV?.value ?? nominalV * ratio("relay-pull-in"),
-        dropOutV: part.coil.dropOutV?.value ?? nominalV * ratio("relay-drop-out"),
-        closedWhenPulled,
-        closedWhenReleased,
-        closedOhm: contact?.kind === "ohm" ? contact.ohm : OPEN_OHM,
-        openOhm: OPEN_OHM,
-        held: false,
-      },
-    ];
-  });
 }
 
 function controls(elements: readonly JobElement[]): ReadonlyMap<string, readonly number[]> {

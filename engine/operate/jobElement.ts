@@ -24,6 +24,8 @@ export interface ElementDraft {
   readonly role: ElementRole;
   /** What else `open` and `extraOhm` may call it by, beside `of`. */
   readonly controlledBy?: readonly string[];
+  /** Part of what it works, as a box's output is: volts lost in it are no loss of the loom. */
+  readonly ofLoad?: true;
 }
 
 /** One element of the network, numbered. */

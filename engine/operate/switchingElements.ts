@@ -78,6 +78,24 @@ export function relayElements(
   ];
 }
 
+/** The outputs of a box: joined while it is fed, as held closed by a relay whose coil is what the box draws. */
+export function driverElements(
+  context: NetworkContext,
+  part: PartOf<"module">,
+): readonly ElementDraft[] {
+  const { driver } = part;
+  if (driver === undefined) return [];
+  return driver.outputs.map(([a, b]) => ({
+    kind: "contact",
+    of: loadRef(part.id, [a, b]),
+    from: context.inside(part, a),
+    to: context.inside(part, b),
+    law: { kind: "ohm", ohm: driver.ohm.value },
+    role: { role: "relay", part: part.id, closedWhen: "pulled" },
+    ofLoad: true,
+  }));
+}
+
 /** A flasher's own contact, closed in the lit half of its rhythm. */
 export function flasherElements(
   context: NetworkContext,

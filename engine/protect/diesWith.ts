@@ -19,12 +19,13 @@ export function diesWith(
       direct.set(fuse, (direct.get(fuse) ?? new Set()).add(ref));
     }
   }
-  const coils = new Map(
-    graph.loads.filter((load) => load.isCoil).map((load) => [load.ref, load.relay!]),
+  const coils = new Set(graph.loads.flatMap(({ ref, isCoil }) => (isCoil ? [ref] : [])));
+  const worked = new Map(
+    graph.loads.flatMap(({ ref, relay }) => (relay === null ? [] : [[ref, relay] as const])),
   );
   const dies = new Map<string, readonly string[]>();
   for (const [fuse, refs] of direct) {
-    const relays = new Set([...refs].flatMap((ref) => coils.get(ref) ?? []));
+    const relays = new Set([...refs].flatMap((ref) => worked.get(ref) ?? []));
     const through =
       relays.size === 0 ? [] : lostThroughRelays(graph, battery, fuse, relays, reachIn);
     const loads = [...refs, ...through].filter((ref) => !coils.has(ref));

@@ -1,5 +1,5 @@
 import type { EdgeList } from "../geometry/index.ts";
-import { type Job, loadsOf, type PartOf, presentParts } from "../job/index.ts";
+import { type Job, loadRef, loadsOf, type PartOf, presentParts } from "../job/index.ts";
 import type { JobElement, JobNetwork } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { fuseReading } from "./fuseReading.ts";
@@ -29,7 +29,7 @@ export interface FeedLoad {
   /** PART:A-B; for a relay coil too, which is no load of its own to `dies`. */
   readonly ref: string;
   readonly isCoil: boolean;
-  /** Relay the coil belongs to. */
+  /** Relay the coil belongs to, or box whose outputs conduct while this is fed. */
   readonly relay: string | null;
   readonly from: number;
   readonly to: number;
@@ -57,13 +57,20 @@ export function feedGraph(job: Job, network: JobNetwork, conductors: Conductors)
       .filter((part) => part.kind === "meter" && part.measures === "amps")
       .map((part) => part.id),
   );
+  const boxes = new Map(
+    presentParts(job).flatMap((part) =>
+      part.kind === "module" && part.driver !== undefined
+        ? [[loadRef(part.id, part.driver.fed), part.id] as const]
+        : [],
+    ),
+  );
   const edges: FeedEdge[] = [];
   const loads: FeedLoad[] = [];
   network.elements.forEach((element, index) => {
     const [from, to] = element.nodes;
     const isLoad = loadRefs.has(element.of);
     if (isLoad || element.kind === "coil") {
-      const relay = isLoad ? null : (element.of.split(":")[0] ?? null);
+      const relay = isLoad ? (boxes.get(element.of) ?? null) : (element.of.split(":")[0] ?? null);
       loads.push({ ref: element.of, isCoil: !isLoad, relay, from, to });
     } else if (isPath(element, ammeters)) {
       const fuse = element.kind === "fuse" ? fuses.get(element.of) : undefined;

@@ -118,7 +118,7 @@ const conductorsOn = (network: DesignNetwork, way: readonly number[]): readonly 
 /** Volts lost outside the wires: real resistance times design current; what is no resistance, the volts across it. */
 function lossV(network: DesignNetwork, solution: DesignSolution, way: readonly number[]): number {
   return way
-    .filter((k) => !network.conductorAt.has(k))
+    .filter((k) => !network.conductorAt.has(k) && !network.elements[k]!.ofLoad)
     .reduce((sum, k) => {
       const { law, nodes } = network.elements[k]!;
       const acrossV = solution.nodeV[nodes[0]]! - solution.nodeV[nodes[1]]!;

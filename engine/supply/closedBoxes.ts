@@ -4,13 +4,13 @@ import { connectorCavityPins, type Job, type PartOf, pinRef, presentWires } from
 const CONDUCTING_OHM = 0.01;
 
 /**
- * The job with every ignition box conducting. A box is described by what it draws of itself; that it earths the coil for a share of the
- * time is not, so a coil that ends on an otherwise idle pin of a box is given its way to the box's earth.
+ * The job with every ignition box conducting. A box described by what it draws of itself, not by its outputs, earths the coil for a share
+ * of the time all the same: a coil that ends on an otherwise idle pin of it is given its way to the box's earth.
  */
 export function closedBoxes(job: Job): Job {
   const reached = reachOf(job, coilPins(job));
   const parts = job.parts.map((part) => {
-    if (part.kind !== "module" || part.status === "remove") return part;
+    if (part.kind !== "module" || part.status === "remove" || part.driver) return part;
     const [first] = part.elements;
     if (first === undefined) return part;
     const used = new Set(part.elements.flatMap(({ pins }) => pins));

@@ -84,6 +84,14 @@ export function ownPinsNamed(part: Part): readonly OwnPins[] {
       }));
     case "fuse":
       return [];
+    case "module": {
+      const { driver } = part;
+      const driven =
+        driver === undefined
+          ? []
+          : [pair(["driver", "fed"], driver.fed), ...pairs(["driver", "outputs"], driver.outputs)];
+      return [...withPins("elements", part.elements), ...driven];
+    }
     default:
       return withPins("elements", part.elements);
   }

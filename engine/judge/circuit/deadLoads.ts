@@ -1,4 +1,4 @@
-import { batteryOf, loadsOf } from "../../job/index.ts";
+import { batteryOf, loadsOf, type PartOf } from "../../job/index.ts";
 import type { Finding } from "../../messages/index.ts";
 import { type DeclaredResult, type LoadInState, starterTurns } from "../declaredResults.ts";
 import { findingOf } from "../findingOf.ts";
@@ -96,7 +96,7 @@ function neverWorks(design: Design, known: ReadonlySet<string>): readonly Findin
 function workedByBoxes(design: Design): ReadonlySet<string> {
   const outputs = design.job.parts.flatMap((part) => {
     if (part.kind !== "module" && part.kind !== "generator") return [];
-    const fed = new Set(part.kind === "module" ? part.elements.flatMap(({ pins }) => pins) : []);
+    const fed = new Set(part.kind === "module" ? describedPins(part) : []);
     return part.pins.filter(({ id }) => !fed.has(id)).map(({ id }) => `${part.id}.${id}`);
   });
   const reached = reachOver(design, outputs, (kind) => kind === "wire" || kind === "joint");
@@ -106,6 +106,9 @@ function workedByBoxes(design: Design): ReadonlySet<string> {
       .map(({ ref }) => ref),
   );
 }
+
+const describedPins = ({ elements, driver }: PartOf<"module">): readonly string[] =>
+  [...elements.map(({ pins }) => pins), ...(driver?.outputs ?? [])].flat();
 
 /** Pins no wire reaches belong to the part's own inside. */
 const isInside = (

@@ -80,7 +80,7 @@ function largestContact({ compiled, worst }: Design, load: string): [string | nu
   const { elements } = compiled.jobNetwork;
   const { nodeV } = compiled.solve(seen.dropState);
   const lost = [...seen.drop.feed, ...seen.drop.back]
-    .filter((k) => elements[k]!.kind !== "wire")
+    .filter((k) => elements[k]!.kind !== "wire" && !elements[k]!.ofLoad)
     .map((k): [string, number] => {
       const { nodes, of } = elements[k]!;
       return [of, Math.abs(nodeV[nodes[0]]! - nodeV[nodes[1]]!)];

@@ -17,8 +17,9 @@ export function partAtVolts(part: Part, step: VoltStep): ConvertedPart {
     case "horn":
     case "heater":
     case "resistor":
-    case "module":
       return loadAt(part, step, LOAD_REASONS[part.kind]);
+    case "module":
+      return boxAt(part, step);
     case "coil":
       return coilAt(part, step);
     case "battery":
@@ -42,6 +43,19 @@ function loadAt(part: LoadPart, step: VoltStep, reason: string): ConvertedPart {
   if (part.elements.length === 0) return { part, action: "keep", reason: "not fed by the battery" };
   const elements = elementsAt(part.elements, step);
   return { part: { ...part, status: "new", elements }, action: "replace", reason };
+}
+
+function boxAt(part: PartOf<"module">, step: VoltStep): ConvertedPart {
+  const { driver } = part;
+  if (driver === undefined) return loadAt(part, step, LOAD_REASONS.module);
+  // The same volts are lost in a conducting output whatever the system's.
+  const ratio = step.toV / step.fromV;
+  const moved = {
+    ...driver,
+    fromV: times(driver.fromV, ratio),
+    ohm: times(driver.ohm, ratio),
+  };
+  return loadAt({ ...part, driver: moved }, step, LOAD_REASONS.module);
 }
 
 function joiningPartAt(part: Part, ratio: number): ConvertedPart {
