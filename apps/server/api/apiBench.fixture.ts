@@ -12,6 +12,9 @@ export const OWNER: Visitor = { who: "Owner", device: "bench", role: "owner" };
 export const EDITOR: Visitor = { who: "Edith", device: "tablet", role: "edit" };
 export const LEARNER: Visitor = { who: "Lee", device: "telephone", role: "view" };
 
+/** Making and starting a database takes its time on a busy machine, ms. */
+const START_MS = 60_000;
+
 export interface Answer {
   readonly status: number;
   readonly headers: Headers;
@@ -39,7 +42,7 @@ export function onBothStorages(
     let postgres: PostgresForTests | null = null;
     beforeAll(async () => {
       if (kind === "postgres") postgres = await startPostgres();
-    });
+    }, START_MS);
     afterAll(async () => {
       for (const storage of opened) await storage.close();
       postgres?.stop();

@@ -1,5 +1,6 @@
 import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
+import { backupRoutes } from "../backup/backupRoutes.ts";
 import { exerciseRoutes } from "../exercise/exerciseRoutes.ts";
 import type { Storage } from "../storage/index.ts";
 import type { Bench, BenchEnv, BenchHono } from "./bench.ts";
@@ -31,5 +32,6 @@ export function benchApi(storage: Storage, clock: () => Date): BenchHono {
   app.route("/", conflictRoutes(bench, inTurn));
   app.route("/", photographRoutes(bench));
   app.route("/", exerciseRoutes(bench));
+  app.route("/", backupRoutes(bench));
   return app;
 }

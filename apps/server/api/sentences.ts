@@ -114,8 +114,7 @@ export const SENTENCES = {
   },
   "backup-too-large": {
     status: 413,
-    message:
-      "Unpacked, the backup would be larger than {limit}; nothing was unpacked. Restore it on the computer the bench runs on.",
+    message: "Unpacked, the backup would be larger than {limit}; nothing was unpacked.",
   },
   "backup-newer": {
     status: 409,

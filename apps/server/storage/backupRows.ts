@@ -24,6 +24,12 @@ export interface BackupRows {
   readonly guesses: readonly GuessesTable[];
 }
 
+/** What rows leave out, fetched when it is wanted. */
+export interface BackupContents {
+  readonly text: (key: string, revision: number) => string;
+  readonly photograph: (sha256: string) => Uint8Array;
+}
+
 export interface Restored {
   readonly jobsAdded: number;
   readonly revisionsAdded: number;

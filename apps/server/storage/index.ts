@@ -1,6 +1,6 @@
 /** Storage: jobs, revisions, photographs and exercises in the embedded database or in PostgreSQL, by one set of queries. */
 
-export type { BackupRows, Restored } from "./backupRows.ts";
+export type { BackupContents, BackupRows, Restored } from "./backupRows.ts";
 export type * from "./benchDatabase.ts";
 export { STORAGE_VERSION } from "./migrations.ts";
 export { openStorage, type StoragePlace } from "./openStorage.ts";

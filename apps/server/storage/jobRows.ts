@@ -9,14 +9,7 @@ export function jobRows(
   queries: Queries,
 ): Pick<
   Storage,
-  | "jobs"
-  | "job"
-  | "jobsSince"
-  | "revision"
-  | "revisions"
-  | "changeDone"
-  | "archiveJob"
-  | "revisionText"
+  "jobs" | "job" | "jobsSince" | "revision" | "revisions" | "changeDone" | "archiveJob"
 > {
   const revisions = (key: string) =>
     queries.selectFrom("revisions").where("job_key", "=", key).orderBy("revision", "desc");
@@ -61,15 +54,6 @@ export function jobRows(
           .executeTakeFirstOrThrow();
         return numUpdatedRows > 0n;
       }),
-    revisionText: async (sha256) => {
-      const row = await queries
-        .selectFrom("revisions")
-        .select("text")
-        .where("sha256", "=", sha256)
-        .limit(1)
-        .executeTakeFirst();
-      return row?.text ?? null;
-    },
   };
 }
 

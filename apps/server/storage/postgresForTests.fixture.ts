@@ -75,6 +75,8 @@ export async function startPostgres(): Promise<PostgresForTests> {
       // It had ended by itself.
     }
   };
+  // A run of tests that is broken off leaves no server behind.
+  process.once("exit", endAll);
   let databaseCount = 0;
   return {
     freshUrl: async () => {
@@ -90,6 +92,7 @@ export async function startPostgres(): Promise<PostgresForTests> {
       server = await start();
     },
     stop: () => {
+      process.off("exit", endAll);
       endAll();
       rmSync(folder, { recursive: true, force: true });
     },

@@ -1,17 +1,10 @@
-import type { BackupRows, Restored } from "./backupRows.ts";
+import type { BackupContents, BackupRows, Restored } from "./backupRows.ts";
 import type { JobsTable } from "./benchDatabase.ts";
 import type { Queries, Writing } from "./database.ts";
 import { nextSequence } from "./jobRows.ts";
 import { newKey, sha256Of } from "./saveRows.ts";
 
 type Revision = BackupRows["revisions"][number];
-type TextOf = (sha256: string) => string;
-
-interface Contents {
-  readonly text: TextOf;
-  readonly photograph: (sha256: string) => Uint8Array;
-}
-
 /** Where a job of the backup comes to stand here. */
 interface Landing {
   readonly key: string;
@@ -27,7 +20,7 @@ interface Landing {
 export function restoreRows(
   queries: Queries,
   rows: BackupRows,
-  contents: Contents,
+  contents: BackupContents,
 ): Promise<Restored> {
   return queries.transaction().execute(async (writing) => {
     await nextSequence(writing);
@@ -38,7 +31,7 @@ export function restoreRows(
         .filter((row) => row.job_key === job.key)
         .sort((a, b) => a.revision - b.revision);
       const landing = await landingOf(writing, job.key, revisions);
-      await addRevisions(writing, job, landing, contents.text);
+      await addRevisions(writing, job, landing, contents);
       await addWhatHangsOnIt(writing, rows, job.key, landing);
       counts.jobsAdded += landing.isNew ? 1 : 0;
       counts.jobsBeside += landing.isBeside ? 1 : 0;
@@ -51,7 +44,7 @@ export function restoreRows(
 async function addPhotographs(
   writing: Writing,
   rows: BackupRows,
-  { photograph }: Contents,
+  { photograph }: BackupContents,
 ): Promise<number> {
   let count = 0;
   for (const row of rows.photographs) {
@@ -95,7 +88,7 @@ async function addRevisions(
   writing: Writing,
   job: JobsTable,
   { key, isNew, missing }: Landing,
-  textOf: TextOf,
+  { text }: BackupContents,
 ): Promise<void> {
   if (missing.length === 0) return;
   const sequence = await nextSequence(writing);
@@ -114,10 +107,9 @@ async function addRevisions(
       .where("change_id", "=", revision.change_id)
       .executeTakeFirst();
     const change_id = taken === undefined ? revision.change_id : newKey();
-    const text = textOf(revision.sha256);
     await writing
       .insertInto("revisions")
-      .values({ ...revision, job_key: key, change_id, text })
+      .values({ ...revision, job_key: key, change_id, text: text(job.key, revision.revision) })
       .execute();
   }
 }

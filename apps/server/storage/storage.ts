@@ -1,5 +1,5 @@
 import type { MergeConflict } from "@copperwright/engine";
-import type { BackupRows, Restored } from "./backupRows.ts";
+import type { BackupContents, BackupRows, Restored } from "./backupRows.ts";
 import type {
   ExercisesTable,
   GuessesTable,
@@ -97,14 +97,7 @@ export interface Storage {
   putKeep(name: string, text: string): Promise<void>;
   /** Every row but the texts of revisions and the bytes of photographs, which are fetched one by one. */
   backupRows(): Promise<BackupRows>;
-  revisionText(sha256: string): Promise<string | null>;
   /** Adds what is missing; changes and removes nothing. */
-  restoreRows(
-    rows: BackupRows,
-    contents: {
-      readonly text: (sha256: string) => string;
-      readonly photograph: (sha256: string) => Uint8Array;
-    },
-  ): Promise<Restored>;
+  restoreRows(rows: BackupRows, contents: BackupContents): Promise<Restored>;
   close(): Promise<void>;
 }
