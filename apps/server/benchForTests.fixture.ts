@@ -23,7 +23,9 @@ export interface Asked {
   /** Sent as they are; null takes away what would be sent otherwise. */
   readonly headers?: Readonly<Record<string, string | null>>;
   readonly cookie?: string;
-  readonly ca?: string;
+  readonly ca?: string | undefined;
+  /** The host the certificate is compared with, where it is not the one the request names. */
+  readonly servername?: string;
 }
 
 /** One request over a real socket, with the headers the bench's own page would send. `base` is a door's address. */
@@ -34,6 +36,7 @@ export function ask(base: string, asked: Asked = {}): Promise<Answered> {
     body,
     cookie,
     ca,
+    servername,
   } = asked;
   const { hostname, port, protocol } = new URL(base);
   const text = typeof body === "string" || body === undefined ? body : JSON.stringify(body);
@@ -57,7 +60,9 @@ export function ask(base: string, asked: Asked = {}): Promise<Answered> {
   };
   return new Promise((resolve, reject) => {
     const sent =
-      protocol === "https:" ? secureRequest({ ...options, ca }) : request(options as object);
+      protocol === "https:"
+        ? secureRequest({ ...options, ca, ...(servername === undefined ? {} : { servername }) })
+        : request(options as object);
     sent.once("error", reject);
     sent.once("response", (response) => {
       const pieces: Buffer[] = [];

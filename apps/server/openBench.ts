@@ -52,6 +52,8 @@ export interface OpenBench {
   readonly where: string;
   /** Where other devices find it; null while it is not shared. */
   sharedAddress(): string | null;
+  /** Sees to certificates and the network's address; done every minute by itself. */
+  tend(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -119,6 +121,7 @@ async function openDoors(
     ...addressesOf(own[0]!.port, sessions),
     where: storage.where,
     sharedAddress: () => shared.state().address,
+    tend: shared.tend,
     close: async () => {
       clearInterval(tending);
       await shared.close();
