@@ -23,6 +23,7 @@ import {
   packPapers,
   paperInput,
 } from "./papers/index.ts";
+import { type ProveResult, timeCurrentsOf } from "./prove/index.ts";
 
 export { documentToPdf, type PdfOptions } from "./drawing/documentToPdf.ts";
 export { PAPER_FONT_FILES, type PaperFonts, type PaperSize } from "./drawing/index.ts";
@@ -46,6 +47,8 @@ export interface PackOptions {
   readonly board?: Partial<Omit<BoardPrint, "paper">> | undefined;
   /** Black: every paper for a printer with black ink alone, no greys; absent: colour, with the whole diagram in black beside it. */
   readonly ink?: "colour" | "black" | undefined;
+  /** What `prove` answered for this very job: its section then stands in the pack. Absent: the pack has none. */
+  readonly proof?: ProveResult | undefined;
   /** Told before each paper is written. */
   readonly onPaper?: ((title: string, index: number, count: number) => void) | undefined;
 }
@@ -85,17 +88,20 @@ export const PACK_LIST_NAME = "pack.json";
  * @throws  where a font cannot be read, or the board is asked for beyond `BOARD_LIMITS_MM`: ask `boardPrintFaults` first
  */
 export async function packFiles(
-  { design, result }: CheckedJob,
+  checked: CheckedJob,
   options: PackOptions,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
-  const { fingerprint, paper, fonts, onPaper, ink = "colour" } = options;
+  const { design, result } = checked;
+  const { fingerprint, paper, fonts, onPaper, ink = "colour", proof } = options;
   const [fault] = boardPrintFaults(options.board ?? {});
   if (fault !== undefined) {
     throw new Error(`${fault.field} ${fault.foundMm} is not ${fault.leastMm} to ${fault.mostMm}`);
   }
   const input = paperInput(design, result, { fingerprint, paper });
   const isAllBlack = ink === "black";
-  const papers = packPapers(input, { ...BOARD_PRINT, ...options.board, paper }).filter(
+  const print = { ...BOARD_PRINT, ...options.board, paper };
+  const shown = proof === undefined ? null : { result: proof, plots: timeCurrentsOf(checked) };
+  const papers = packPapers(input, print, shown).filter(
     ({ isBlack }) => !(isAllBlack && isBlack === true),
   );
   const plain = await unwrapped(fonts);

@@ -15,6 +15,7 @@ import { wireLabelRows, wireLabelSheets } from "./label/wireLabels.ts";
 import { locationPaper } from "./location/locationPaper.ts";
 import type { PackPaper } from "./packPaper.ts";
 import type { PaperInput } from "./paperInput.ts";
+import { type ProofShown, proofPaper } from "./proof/proofPaper.ts";
 import { sectionRows, sectionSheets } from "./section/sectionSheets.ts";
 import { shoppingCsvRows, shoppingSheets } from "./shoppingSheets.ts";
 import { supplyPaper } from "./supply/supplyPaper.ts";
@@ -26,6 +27,7 @@ import { wireListRows, wireListSheets } from "./wireListSheets.ts";
 export function packPapers(
   input: PaperInput,
   print: BoardPrint = { ...BOARD_PRINT, paper: input.paper },
+  proof: ProofShown | null = null,
 ): readonly PackPaper[] {
   const bundleOf = bundleReader(input);
   const papers = [
@@ -52,6 +54,7 @@ export function packPapers(
     listed("16-labels", "Wire labels", wireLabelSheets(input), wireLabelRows(input)),
     listed("17-relay-labels", "Relay labels", relayLidSheets(input), null),
     ...diagramPapers(input, "18-whole-diagram"),
+    proofPaper(input, "19-proof", proof),
   ].filter(({ sheets }) => sheets.length > 0);
   const contents = papers.map(({ name, title, sheets }) => ({
     file: `${name}.pdf`,

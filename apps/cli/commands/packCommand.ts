@@ -1,4 +1,10 @@
-import { type CheckedJob, checkedJob, type Refusal } from "@copperwright/engine";
+import {
+  type CheckedJob,
+  checkedJob,
+  type ProveResult,
+  preparedProof,
+  type Refusal,
+} from "@copperwright/engine";
 import type {
   PackOptions as EnginePackOptions,
   PackList,
@@ -7,6 +13,7 @@ import type {
 } from "@copperwright/engine/paper";
 import { printPack } from "../print/printPack.ts";
 import { writePrinters } from "../printers.ts";
+import { proveInThreads } from "../proveInThreads.ts";
 import { argumentRefusal, refuse } from "../refuse.ts";
 import type { ExitCode, World } from "../world.ts";
 import type { BoardOptions, BoardWanted } from "./boardOptions.ts";
@@ -47,7 +54,9 @@ export async function packCommand(
   world.err("Checking the job.\n");
   const checked = checkedJob(read.job);
   const { board } = asked.wanted;
+  const proof = await proofOf(world, checked);
   const files = await drawn(world, checked, {
+    ...(proof && { proof }),
     fingerprint: read.fingerprint,
     paper: paper as PaperSize,
     ink: ink as "colour" | "black",
@@ -75,11 +84,21 @@ export async function packCommand(
   return verdict === "fit" ? 0 : 1;
 }
 
+/** The proof that goes with the pack; none where the check could judge nothing. */
+async function proofOf(
+  world: World,
+  { design, result }: CheckedJob,
+): Promise<ProveResult | undefined> {
+  if (result.withheld !== null) return undefined;
+  world.err("Proving it.\n");
+  return await proveInThreads(preparedProof(design), () => {});
+}
+
 /** The PDF library is loaded only here, so that no other command waits for it. */
 async function drawn(
   world: World,
   checked: CheckedJob,
-  made: Pick<EnginePackOptions, "fingerprint" | "paper" | "ink" | "board">,
+  made: Pick<EnginePackOptions, "fingerprint" | "paper" | "ink" | "board" | "proof">,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const { PAPER_FONT_FILES, packFiles } = await import("@copperwright/engine/paper");
   const fonts = Object.fromEntries(
