@@ -16,6 +16,8 @@ export async function openPostgres(postgresUrl: string): Promise<Database> {
   });
   // A server that goes away while a connection idles would otherwise end this process.
   pool.on("error", () => {});
+  // So would one that goes while a save holds the connection between two statements; the save itself is refused by its next statement.
+  pool.on("connect", (client) => client.on("error", () => {}));
   try {
     (await pool.connect()).release();
   } catch (error) {

@@ -101,6 +101,7 @@ export async function startPostgres(): Promise<PostgresForTests> {
 
 async function query(url: string, text: string): Promise<void> {
   const client = new pg.Client({ connectionString: url });
+  client.on("error", () => {});
   await client.connect();
   try {
     await client.query(text);
