@@ -11,6 +11,9 @@ export {
   type Plan,
   planJob,
   supplyOfJob,
+  type WireFact,
+  type WireFacts,
+  wireFacts,
 } from "./judge/index.ts";
 export type * from "./messages/index.ts";
 export { explanationOf } from "./messages/index.ts";

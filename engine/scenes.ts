@@ -14,6 +14,8 @@
  * | `connectorScenes(asked)` | end views, both halves, both sides | `connector`, `half`, `side` |
  * | `machineRuleOf(asked)` | the whole loom along one rule, no scene | `stations` and `runs` by id, mm, diameter |
  * | `loomRuleOf(asked)` | every loom by itself | `rows` (trunk, branches): places, pieces with diameter, joints, mm from the datum |
+ * | `surveyScene(job, { widthMm, heightMm })` | the machine to be surveyed: outline, stations and runs with room for their words | `stations`, `runs`, `scaleRatio`, `originMm`, `photograph` |
+ * | `neighboursOf(checked, thing)` | what lies next to a thing along the current, no scene | `way`: towards the feed, the return, or beside |
  * | `machineScene(asked, { widthMm, heightMm }?)` | machine and loom without a word; null as above | |
  * | `buildCards(asked)` | one card a new wire: cut, ends, tools, cavities | |
  * | `testSheetOf(asked)` | the test sheet with what has been read | `test`, `subject` of each record |
@@ -84,12 +86,17 @@ export {
   loomRuleOf,
   machineRuleOf,
   machineScene,
+  type Neighbour,
+  neighboursOf,
   recordedReading,
   type Scene,
   type SceneAsked,
   type SceneSource,
   type SectionScene,
   type SideViewScene,
+  type SurveyRun,
+  type SurveyScene,
+  type SurveyStation,
   sceneSource,
   sectionScenes,
   sideViewScene,

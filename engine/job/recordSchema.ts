@@ -31,6 +31,16 @@ export const attachmentSchema = z.strictObject({
 
 const pointSchema = z.strictObject({ xMm: z.number(), yMm: z.number() });
 
+/** A photograph the server keeps, by its id there. Its height follows from its width: no photograph is stretched. */
+const photographSchema = z.strictObject({
+  id: z.string().regex(/^[A-Za-z0-9_-]{1,80}$/, "a photograph's id has letters, figures, _ or -"),
+  widthPx: z.number().int().min(1).max(100_000),
+  heightPx: z.number().int().min(1).max(100_000),
+  xMm: z.number().min(-100_000).max(100_000),
+  yMm: z.number().min(-100_000).max(100_000),
+  widthMm: z.number().min(1).max(100_000),
+});
+
 /** How things are drawn, apart from facts; keyed by permanent id. */
 export const layoutSchema = z.strictObject({
   side: z
@@ -39,4 +49,7 @@ export const layoutSchema = z.strictObject({
     .describe("Stations in side view, front left, mm"),
   diagram: z.record(idSchema, pointSchema).optional(),
   board: z.record(idSchema, pointSchema).optional(),
+  photograph: photographSchema
+    .optional()
+    .describe("Laid under the side view; its upper left corner and width in mm of that view"),
 });

@@ -13,3 +13,4 @@ export {
   conversionOf,
 } from "./supply/conversionOf.ts";
 export { supplyOfJob } from "./supply/supplyOfJob.ts";
+export { type WireFact, type WireFacts, wireFacts } from "./wireFacts.ts";

@@ -39,5 +39,6 @@ export {
   type SideStation,
   type SideView,
   sideView,
+  unplacedSideView,
 } from "./side/sideView.ts";
 export { spreadApart } from "./side/spreadApart.ts";

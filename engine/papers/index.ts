@@ -18,6 +18,8 @@ export {
 export type { PackPaper } from "./packPaper.ts";
 export { packPapers } from "./packPapers.ts";
 export { type PaperInput, paperInput } from "./paperInput.ts";
+export { type ProofShown, proofPaper } from "./proof/proofPaper.ts";
+export { timeCurrentPlot } from "./proof/timeCurrentPlot.ts";
 export { type BoardAskedOf, type BoardScenes, boardScenes } from "./scenes/boardScenes.ts";
 export { type CircuitScene, circuitScene } from "./scenes/circuitScene.ts";
 export { type ConnectorScene, connectorScenes } from "./scenes/connectorScenes.ts";
@@ -30,9 +32,16 @@ export {
 export type { Scene } from "./scenes/framedScene.ts";
 export { loomRuleOf, machineRuleOf } from "./scenes/loomRuleOf.ts";
 export { machineScene } from "./scenes/machineScene.ts";
+export { type Neighbour, neighboursOf } from "./scenes/neighboursOf.ts";
 export { type SceneAsked, type SceneSource, sceneSource } from "./scenes/sceneSource.ts";
 export { type SectionScene, sectionScenes } from "./scenes/sectionScenes.ts";
 export { type SideViewScene, sideViewScene } from "./scenes/sideViewScene.ts";
+export {
+  type SurveyRun,
+  type SurveyScene,
+  type SurveyStation,
+  surveyScene,
+} from "./scenes/surveyScene.ts";
 export { type WirePlace, wirePlaces } from "./scenes/wirePlaces.ts";
 export {
   recordedReading,

@@ -1,4 +1,4 @@
-import type { Wire } from "../job.ts";
+import type { Job, Wire } from "../job.ts";
 import type { EditedList, Operation } from "./operation.ts";
 
 type Length = NonNullable<Wire["lengthMm"]>;
@@ -45,14 +45,10 @@ export function setFuseRating(fuse: string, ratingA: number): Operation {
 }
 
 /** One thing taken away together with the places the drawings kept for it. Refused when applied while anything still names it. */
-export function removeWithPlaces(
-  layout: Readonly<Record<string, Readonly<Record<string, unknown>> | undefined>>,
-  list: EditedList,
-  id: string,
-): Operation {
-  const places = Object.entries(layout)
-    .filter(([, sheet]) => sheet !== undefined && Object.hasOwn(sheet, id))
-    .map(([sheet]): Operation => ({ op: "set", list: "job", path: ["layout", sheet, id] }));
+export function removeWithPlaces(layout: Job["layout"], list: EditedList, id: string): Operation {
+  const places = (["side", "diagram", "board"] as const)
+    .filter((sheet) => Object.hasOwn(layout[sheet] ?? {}, id))
+    .map((sheet): Operation => ({ op: "set", list: "job", path: ["layout", sheet, id] }));
   const operations: readonly Operation[] = [{ op: "remove", list, id }, ...places];
   return { op: "batch", name: `Remove ${id}`, operations };
 }

@@ -85,10 +85,31 @@ export function sideView(job: Job): SideView | null {
   };
 }
 
+/** The body alone, at the size of the reference: where the first station is put on a machine nobody has surveyed yet. */
+export function unplacedSideView(job: Job): SideView {
+  const isMachine = job.machine.kind === "motorcycle" || job.machine.kind === "three-wheeler";
+  const shapes = isMachine ? bodyShapes(bodyOf(job)) : [];
+  const all = [...shapes.flatMap(({ points }) => points), REFERENCE.lamp, REFERENCE.tail];
+  const left = Math.min(...all.map(({ x }) => x));
+  const top = Math.min(...all.map(({ y }) => y));
+  const move = ({ x, y }: Point): Point => ({ x: x - left, y: y - top });
+  return {
+    shapes: shapes.map((shape) => ({ ...shape, points: shape.points.map(move) })),
+    stations: [],
+    runs: [],
+    joints: [],
+    originMm: { x: left, y: top },
+    unplaced: job.stations.map(({ id }) => id),
+    widthMm: Math.max(...all.map(({ x }) => x)) - left,
+    heightMm: Math.max(REFERENCE.axleY, ...all.map(({ y }) => y)) - top,
+  };
+}
+
+const bodyOf = ({ machine }: Job) =>
+  machine.body ?? (machine.kind === "three-wheeler" ? "three-wheeler" : "other");
+
 /** The reference body moved and stretched: lamp on the headlamp's station, tail on the rearmost, axles under the lowest. */
 function fitted(job: Job, stations: readonly Point[]): readonly SideShape[] {
-  const body =
-    job.machine.body ?? (job.machine.kind === "three-wheeler" ? "three-wheeler" : "other");
   const xs = stations.map(({ x }) => x);
   const ys = stations.map(({ y }) => y);
   const lampX = Math.min(...xs);
@@ -98,7 +119,7 @@ function fitted(job: Job, stations: readonly Point[]): readonly SideShape[] {
   const ratio = tailX - lampX < 400 ? 1 : (tailX - lampX) / (tail.x - lamp.x);
   const lampY = lampPlace(job)?.y ?? Math.min(...ys) + 130;
   const downRatio = Math.max(0.8, (Math.max(...ys) - lampY) / (axleY - lamp.y));
-  return bodyShapes(body).map((shape) => ({
+  return bodyShapes(bodyOf(job)).map((shape) => ({
     ...shape,
     points: shape.points.map(({ x, y }) => ({
       x: lampX + (x - lamp.x) * ratio,

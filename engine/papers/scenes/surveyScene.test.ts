@@ -1,0 +1,81 @@
+import { describe, expect, it } from "vitest";
+import { demo } from "../demoJob.fixture.ts";
+import { neighboursOf } from "./neighboursOf.ts";
+import { surveyScene } from "./surveyScene.ts";
+
+const room = { widthMm: 300, heightMm: 150 };
+
+describe("the machine to be surveyed", () => {
+  for (const name of ["aldreth-single", "minazuru-four", "orivesta-enduro", "brenzach-twin"]) {
+    it(`${name}: every placed station and run, on the page, words clear of each other`, () => {
+      const job = demo(name);
+      const scene = surveyScene(job, room);
+      expect(scene.stations.map(({ id }) => id).sort()).toEqual(
+        Object.keys(job.layout.side ?? {}).sort(),
+      );
+      expect(scene.runs).toHaveLength(job.runs.length);
+      const boxes = scene.stations.flatMap(({ label, holds }) =>
+        label === null ? [] : [{ ...label, heightMm: holds === "" ? 4.2 : 8.4 }],
+      );
+      for (const { xMm, yMm } of [...scene.stations.map(({ at }) => at), ...boxes]) {
+        expect(xMm >= 0 && xMm <= room.widthMm && yMm >= 0 && yMm <= room.heightMm).toBe(true);
+      }
+      const shown = scene.stations.filter(({ label }) => label !== null).length;
+      expect(shown).toBeGreaterThan(scene.stations.length * 0.7);
+    });
+  }
+
+  it("a place on the scene goes back to the job's own millimetres", () => {
+    const job = demo("aldreth-single");
+    const one = surveyScene(job, room);
+    const [id, at] = Object.entries(job.layout.side!)[0]!;
+    const station = one.stations.find((shown) => shown.id === id)!;
+    const xMm = (station.at.xMm - one.leftMm) / one.scaleRatio + one.originMm.xMm;
+    // Rings that would cover each other stand apart by some millimetres of the page.
+    expect(Math.abs(xMm - at.xMm)).toBeLessThan(6 / one.scaleRatio);
+  });
+
+  it("shows the body alone where nothing is placed", () => {
+    const job = demo("minazuru-four");
+    const { side: _, ...layout } = job.layout;
+    const scene = surveyScene({ ...job, layout }, room);
+    expect(scene.stations).toEqual([]);
+    expect(scene.unplaced).toHaveLength(job.stations.length);
+    expect(scene.outline.length).toBeGreaterThan(10);
+  });
+
+  it("lays a photograph with its own proportions", () => {
+    const job = demo("aldreth-single");
+    const photograph = { id: "p", widthPx: 400, heightPx: 100, xMm: 0, yMm: 0, widthMm: 1000 };
+    const scene = surveyScene({ ...job, layout: { ...job.layout, photograph } }, room);
+    expect(scene.photograph!.widthMm / scene.photograph!.heightMm).toBeCloseTo(4, 9);
+    expect(scene.photograph!.widthMm).toBeCloseTo(1000 * scene.scaleRatio, 9);
+  });
+});
+
+describe("what lies next to a thing", () => {
+  it("goes both ways: what a wire ends on has that wire beside it", () => {
+    const job = demo("brenzach-twin");
+    for (const { id } of job.wires.slice(0, 40)) {
+      const ends = neighboursOf(job, { kind: "wire", id }).filter(({ way }) => way !== "beside");
+      expect(ends).toHaveLength(2);
+      for (const end of ends) {
+        const back = neighboursOf(job, end).map((one) => one.id);
+        expect(back).toContain(id);
+      }
+    }
+  });
+
+  it("leads from a load to a live post by going towards the feed", () => {
+    const job = demo("aldreth-single");
+    let at = { kind: "part", id: "HEAD" };
+    const passed = new Set<string>();
+    for (let steps = 0; steps < 60 && at.id !== "BAT"; steps++) {
+      passed.add(at.id);
+      const next = neighboursOf(job, at).find(({ way, id }) => way === "feed" && !passed.has(id));
+      if (next === undefined) break;
+      at = next;
+    }
+    expect(at.id).toBe("BAT");
+  });
+});
