@@ -15,6 +15,7 @@ export type {
   PartStep,
   WireStep,
 } from "./circuitSheet/circuitSheetInput.ts";
+export { type StepSizes, stepSizes } from "./circuitSheet/stepSizes.ts";
 export type { ColourToken, PaletteToken } from "./colourToken.ts";
 export { type ConnectorViewInput, type ConnectorWire, connectorView } from "./connectorView.ts";
 export { type ContactTableInput, contactTable } from "./contactTable.ts";

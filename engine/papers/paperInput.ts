@@ -4,6 +4,7 @@ import type { CheckResult, Design } from "../judge/index.ts";
 import type { EndFitting } from "../size/index.ts";
 import { endFittings } from "../size/index.ts";
 import { type SolvedState, solvedStates } from "./solvedStates.ts";
+import type { StockList } from "./stock/stockRow.ts";
 
 /** Everything a sheet may show. Papers compute nothing: they choose, order and word. */
 export interface PaperInput {
@@ -16,6 +17,8 @@ export interface PaperInput {
   readonly info: SheetInfo;
   readonly fittings: readonly EndFitting[];
   readonly states: readonly SolvedState[];
+  /** A shop's price list: the shopping list is then priced. */
+  readonly stock?: StockList | undefined;
 }
 
 const NOTES = {
@@ -29,7 +32,7 @@ const NOTES = {
 export function paperInput(
   design: PaperInput["design"] & { readonly job: Job },
   check: CheckResult,
-  { fingerprint, paper }: { readonly fingerprint: string; readonly paper: PaperSize },
+  { fingerprint, paper, stock }: Pick<PaperInput, "fingerprint" | "paper" | "stock">,
 ): PaperInput {
   const { job, conductors } = design;
   return {
@@ -41,6 +44,7 @@ export function paperInput(
     info: sheetInfoOf(job, check),
     fittings: endFittings(job, conductors),
     states: solvedStates(job, conductors),
+    stock,
   };
 }
 

@@ -13,10 +13,15 @@ export interface TerminalTotal {
   readonly buyCount: number;
   /** Sizes of the copper that goes in. */
   readonly note: string;
+  /** One of its kind. */
+  readonly fitting: EndFitting;
 }
 
 /** Terminals of the wires that are new, by kind, each barrel once however many wires it holds. */
-export function terminalTotals({ job, fittings }: PaperInput): readonly TerminalTotal[] {
+export function terminalTotals({
+  job,
+  fittings,
+}: Pick<PaperInput, "job" | "fittings">): readonly TerminalTotal[] {
   const sparePercent = figure("cutAllowances", "terminal-spares", "value").value;
   const fresh = new Set(job.wires.filter(({ status }) => status === "new").map(({ id }) => id));
   const groups = new Map<string, EndFitting[]>();
@@ -42,5 +47,6 @@ export function terminalTotals({ job, fittings }: PaperInput): readonly Terminal
         .sort((a, b) => a - b)
         .map((areaMm2) => printNumber(areaMm2, areaMm2 % 1 === 0 ? 0 : 2))
         .join(", ")} mm²`,
+      fitting: list[0]!,
     }));
 }

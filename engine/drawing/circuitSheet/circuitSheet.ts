@@ -4,50 +4,84 @@ import { type AreaMm, type Mark, point } from "../scene.ts";
 import { TEXT_STYLE, textMark } from "../textBlock.ts";
 import { wrapText } from "../wrapText.ts";
 import type { CircuitColumn, CircuitSheetInput } from "./circuitSheetInput.ts";
-import { columnLevels } from "./columnLevels.ts";
+import type { JointNotes } from "./columnBoxes.ts";
 import { columnMarks } from "./columnMarks.ts";
-import {
-  COLUMN_GAP_MM,
-  columnPages,
-  columnWidthMm,
-  columnWidths,
-  type JointNotes,
-  meetsJoint,
-} from "./columnPages.ts";
+import { columnPages, meetsJoint } from "./columnPages.ts";
 import { columnsToFit } from "./columnsToFit.ts";
 import { crossReferenced } from "./crossReferenced.ts";
-import { type PlacedColumn, stretchedLevels } from "./stretchedLevels.ts";
+import { type PageLayout, pageLayout, type RailsAsked } from "./pageLayout.ts";
+import { type StepSizes, stepSizes } from "./stepSizes.ts";
+import type { PlacedColumn } from "./stretchedLevels.ts";
 import { jointNotes, wordedColumns } from "./wordedColumns.ts";
 
 export interface CircuitSheetDrawing {
   /** Marks of each page, in place in the area. */
   readonly pages: readonly (readonly Mark[])[];
+  /** What each page takes of the area's height, from its top: words over the upper rail to column numbers. */
+  readonly heightsMm: readonly number[];
+  /** Columns on each page. */
+  readonly columnCounts: readonly number[];
   /** False where something is wider or taller than the area: larger paper is needed. */
   readonly fits: boolean;
+}
+
+/** How a circuit is to be laid. */
+export interface CircuitSheetWay {
+  /** Wires are drawn out until the columns are so much taller than they need to be, or fill the area; absent: 1.5. */
+  readonly stretchMostRatio?: number | undefined;
+  /** Sizes worked out by another try of the same circuit. */
+  readonly sizes?: StepSizes | undefined;
+  /** Ways drawn across may be told in words instead, to fill sheets better; absent: only where columns that belong together fit no sheet. */
+  readonly cutsTies?: boolean | undefined;
+  /** No more columns on a page, where they may be parted there; absent: as many as it holds. */
+  readonly columnsMostCount?: number | undefined;
 }
 
 const RAIL_FOOT_MM = 8;
 const LABEL_PITCH_MM = 4.4;
 /** Columns are drawn out to the rails by no more than this. */
-const STRETCH_MAX = 1.5;
+const STRETCH_MOST_RATIO = 1.5;
+/** Columns are spread to the width of the sheet by no more than this each. */
+const SPARE_MOST_MM = 12;
 
 /**
  * A circuit from feed to earth: rails above and below, one column a current path, every wire with number, colour and size beside it, every
  * break with connector and cavity, every switch at rest with its contact table. Columns that do not fit beside each other go to further pages;
  * a path longer than the page goes on in the next column, told at both ends.
  */
-export function circuitSheet(input: CircuitSheetInput, area: AreaMm): CircuitSheetDrawing {
-  if (input.columns.length === 0) return { pages: [], fits: true };
+export function circuitSheet(
+  input: CircuitSheetInput,
+  area: AreaMm,
+  {
+    stretchMostRatio = STRETCH_MOST_RATIO,
+    sizes = stepSizes(),
+    cutsTies = false,
+    columnsMostCount = Number.POSITIVE_INFINITY,
+  }: CircuitSheetWay = {},
+): CircuitSheetDrawing {
+  if (input.columns.length === 0) return { pages: [], heightsMm: [], columnCounts: [], fits: true };
   const railsMaxMm = area.heightMm - railHeadMm(input, area) - RAIL_FOOT_MM;
-  const fitted = columnsToFit(crossReferenced(input.columns, false), railsMaxMm, area.widthMm);
+  const rails: RailsAsked = {
+    mostMm: railsMaxMm,
+    stretchMostRatio,
+    sizes,
+    cutsTies,
+    columnsMostCount,
+  };
+  const fitted = columnsToFit(crossReferenced(input.columns, false), rails, area.widthMm);
   const notes = jointNotes(fitted.columns);
   const columns = crossReferenced(wordedColumns(fitted.columns), true);
-  const pages = columnPages(columns, notes, area.widthMm);
-  const fits =
-    fitted.fits && columns.every((column) => columnWidthMm(column, notes) <= area.widthMm);
+  const pages = columnPages(columns, notes, area.widthMm, rails);
+  const laid = pages.map(({ from, to }) => pageLayout(columns.slice(from, to), notes, rails)!);
+  const fits = fitted.fits && laid.every(({ widthMm }) => widthMm <= area.widthMm + 1e-6);
   return {
-    pages: pages.map(({ from, to }) =>
-      pageMarks(input, columns.slice(from, to), from, notes, area, railsMaxMm),
+    heightsMm: laid.map(({ railsMm }, i) => {
+      const { from, to } = pages[i]!;
+      return railsMm + headMm(input, columns.slice(from, to), area) + RAIL_FOOT_MM;
+    }),
+    columnCounts: pages.map(({ from, to }) => to - from),
+    pages: pages.map(({ from, to }, i) =>
+      pageMarks(input, { columns: columns.slice(from, to), from, notes, ...laid[i]! }, area),
     ),
     fits,
   };
@@ -59,33 +93,28 @@ const feedLines = (input: CircuitSheetInput, area: AreaMm): string[] =>
 const railHeadMm = (input: CircuitSheetInput, area: AreaMm): number =>
   2 + feedLines(input, area).length * LABEL_PITCH_MM;
 
-function pageMarks(
+/** Above the upper rail: its words where any column is fed by it. */
+const headMm = (
   input: CircuitSheetInput,
   columns: readonly CircuitColumn[],
-  firstIndex: number,
-  notes: JointNotes,
   area: AreaMm,
-  railsMaxMm: number,
-): Mark[] {
-  const levels = columnLevels(columns)!;
-  const naturalMm = Math.max(...levels.map(({ bottomMm }) => bottomMm));
-  const railsMm = Math.max(naturalMm, Math.min(railsMaxMm, naturalMm * STRETCH_MAX));
-  const placed = stretchedLevels(columns, levels, railsMm);
-  const feedMm = area.yMm + railHeadMm(input, area);
+): number => (columns.some(({ start }) => start.kind === "feed") ? railHeadMm(input, area) : 0);
+
+interface PageToDraw extends PageLayout {
+  readonly columns: readonly CircuitColumn[];
+  /** Of the first column among all. */
+  readonly from: number;
+  readonly notes: JointNotes;
+}
+
+function pageMarks(input: CircuitSheetInput, page: PageToDraw, area: AreaMm): Mark[] {
+  const { columns, from, notes, placed, railsMm } = page;
+  const feedMm = area.yMm + headMm(input, columns, area);
   const earthMm = feedMm + railsMm;
-  const widths = columns.map((column) => columnWidths(column, notes));
-  const usedMm = widths.reduce(
-    (sumMm, [left, right]) => sumMm + left + right + COLUMN_GAP_MM,
-    -COLUMN_GAP_MM,
-  );
-  const spareMm = Math.min(12, Math.max(0, (area.widthMm - usedMm) / Math.max(1, columns.length)));
-  const xsMm: number[] = [];
-  let leftMm = area.xMm;
-  for (const [left, right] of widths) {
-    xsMm.push(leftMm + left);
-    leftMm += left + right + COLUMN_GAP_MM + spareMm;
-  }
-  const railEndMm = Math.min(area.xMm + area.widthMm, leftMm - COLUMN_GAP_MM - spareMm);
+  const spareMm = Math.max(0, area.widthMm - page.widthMm) / Math.max(1, columns.length);
+  const stepMm = Math.min(SPARE_MOST_MM, spareMm);
+  const xsMm = page.xsMm.map((xMm, i) => area.xMm + xMm + i * stepMm);
+  const railEndMm = area.xMm + page.widthMm + (columns.length - 1) * stepMm;
   return [
     ...(columns.some(({ start }) => start.kind === "feed")
       ? feedRail(feedLines(input, area), area.xMm, railEndMm, feedMm)
@@ -104,7 +133,7 @@ function pageMarks(
           isDrawnAcross: meetsJoint(columns[i + 1], column.id, joint),
         }),
       ),
-      textMark(String(firstIndex + i + 1), xsMm[i]!, earthMm + 6.3, TEXT_STYLE.part, "middle"),
+      textMark(String(from + i + 1), xsMm[i]!, earthMm + 6.3, TEXT_STYLE.part, "middle"),
     ]),
   ];
 }

@@ -70,6 +70,8 @@ export interface JointStep {
   readonly id: string;
   /** Absent: a joint of the loom. */
   readonly of?: MarkSubject | undefined;
+  /** Which side of the line its name stands at; absent: left. */
+  readonly side?: "right" | undefined;
   /** Written beside the dot; empty where the place has no name, as at a terminal. */
   readonly name: string;
 }

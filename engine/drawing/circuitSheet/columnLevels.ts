@@ -1,5 +1,6 @@
 import type { CircuitColumn } from "./circuitSheetInput.ts";
-import { endSize, JOINT_MM, startSize, stepSize } from "./stepSize.ts";
+import { JOINT_MM } from "./stepSize.ts";
+import type { StepSizes } from "./stepSizes.ts";
 
 /** Tops of everything in a column, mm below the feed rail. */
 export interface ColumnLevels {
@@ -17,8 +18,11 @@ const JOINT_HALF_MM = JOINT_MM / 2;
  * Earliest level of every step: under the step before it; a branch under its joint, a joint not above the columns that come back to it
  * (longest path). Null where columns wait for each other in a ring.
  */
-export function columnLevels(columns: readonly CircuitColumn[]): ColumnLevels[] | null {
-  const heights = columns.map((column) => column.steps.map((step) => stepSize(step).heightMm));
+export function columnLevels(
+  columns: readonly CircuitColumn[],
+  sizes: StepSizes,
+): ColumnLevels[] | null {
+  const heights = columns.map((column) => column.steps.map((step) => sizes.step(step).heightMm));
   const joints = new Map<string, number>();
   const jointKey = (column: string, joint: string): string => `${column} ${joint}`;
   const roundMax = columns.reduce((sum, column) => sum + column.steps.length + 2, 1);
@@ -33,7 +37,7 @@ export function columnLevels(columns: readonly CircuitColumn[]): ColumnLevels[] 
       const { start, end } = column;
       const startMm =
         start.kind === "branch" ? (joints.get(jointKey(start.column, start.joint)) ?? 0) : 0;
-      let yMm = startMm + startSize(start).heightMm;
+      let yMm = startMm + sizes.start(start).heightMm;
       const stepsMm = column.steps.map((step, k) => {
         const isJoint = step.kind === "joint";
         const key = jointKey(column.id, step.id);
@@ -44,7 +48,7 @@ export function columnLevels(columns: readonly CircuitColumn[]): ColumnLevels[] 
         return topMm;
       });
       if (end.kind === "join") raise(jointKey(end.column, end.joint), yMm + 2);
-      return { startMm, stepsMm, endMm: yMm, bottomMm: yMm + endSize(end).heightMm };
+      return { startMm, stepsMm, endMm: yMm, bottomMm: yMm + sizes.end(end).heightMm };
     });
     if (!hasMoved) return levels;
   }

@@ -61,7 +61,9 @@ function stepMarks(
       const marks: Mark[] = [
         ...leadMark(xMm, place.topMm, place.bottomMm),
         dot(xMm, middleMm),
-        textMark(step.name, xMm - 2, middleMm + CAP_MM.fine / 2, name, "end"),
+        step.side === "right"
+          ? textMark(step.name, xMm + 2, middleMm + CAP_MM.fine / 2, name)
+          : textMark(step.name, xMm - 2, middleMm + CAP_MM.fine / 2, name, "end"),
         ...jointNote(waysAt(step.id), xMm, middleMm),
       ];
       const of = step.of ?? "joint";

@@ -1,7 +1,7 @@
 import type { CircuitColumn, CircuitStep, JointPlace } from "./circuitSheetInput.ts";
 import { columnLevels } from "./columnLevels.ts";
 import { columnPages } from "./columnPages.ts";
-import { endSize } from "./stepSize.ts";
+import type { RailsAsked } from "./pageLayout.ts";
 import {
   type FittingColumn,
   jointNotes,
@@ -22,13 +22,13 @@ export interface FittedColumns {
  */
 export function columnsToFit(
   input: readonly CircuitColumn[],
-  heightMm: number,
+  rails: RailsAsked,
   widthMm: number,
 ): FittedColumns {
   let columns: readonly FittingColumn[] = input;
   const roundMax = input.reduce((sum, column) => sum + 2 * column.steps.length + 4, 8);
   for (let round = 0; round < roundMax; round++) {
-    const better = withOneThingMended(columns, heightMm, widthMm);
+    const better = withOneThingMended(columns, rails, widthMm);
     if (better === "nothing wrong") return { columns, fits: true };
     if (better === "cannot be mended") return { columns, fits: false };
     columns = better;
@@ -38,26 +38,26 @@ export function columnsToFit(
 
 function withOneThingMended(
   columns: readonly FittingColumn[],
-  heightMm: number,
+  rails: RailsAsked,
   widthMm: number,
 ): FittingColumn[] | "nothing wrong" | "cannot be mended" {
   const distant = columns.findIndex((_, i) => isDistant(columns, i));
   if (distant >= 0) return replaced(columns, distant, [inWords(columns, distant)]);
-  const levels = columnLevels(wordedColumns(columns));
+  const levels = columnLevels(wordedColumns(columns), rails.sizes);
   if (!levels) {
     const joining = columns.findIndex(({ end }) => end.kind === "join");
     return replaced(columns, joining, [endInWords(columns, joining)]);
   }
-  const tall = levels.findIndex((level) => level.bottomMm > heightMm + 1e-6);
-  if (tall < 0) return withoutTiesAcrossPages(columns, widthMm) ?? "nothing wrong";
+  const tall = levels.findIndex((level) => level.bottomMm > rails.mostMm + 1e-6);
+  if (tall < 0) return withoutTiesAcrossPages(columns, widthMm, rails) ?? "nothing wrong";
   const column = columns[tall]!;
   if (column.start.kind === "branch") return replaced(columns, tall, [startInWords(columns, tall)]);
   const held = columns.findIndex(({ end }) => end.kind === "join" && end.column === column.id);
   if (held >= 0) return replaced(columns, held, [endInWords(columns, held)]);
   if (column.end.kind === "join") return replaced(columns, tall, [endInWords(columns, tall)]);
   return (
-    splitColumns(columns, tall, levels[tall]!.stepsMm, heightMm) ??
-    withoutTiesAcrossPages(columns, widthMm) ??
+    splitColumns(columns, tall, levels[tall]!.stepsMm, rails) ??
+    withoutTiesAcrossPages(columns, widthMm, rails) ??
     "cannot be mended"
   );
 }
@@ -66,8 +66,9 @@ function withOneThingMended(
 function withoutTiesAcrossPages(
   columns: readonly FittingColumn[],
   widthMm: number,
+  rails: RailsAsked,
 ): FittingColumn[] | null {
-  const pages = columnPages(wordedColumns(columns), jointNotes(columns), widthMm);
+  const pages = columnPages(wordedColumns(columns), jointNotes(columns), widthMm, rails);
   const cut = pages.find(({ from }) => from > 0 && isTied(columns[from]!))?.from;
   if (cut === undefined) return null;
   const isBranch = columns[cut]!.start.kind === "branch";
@@ -120,13 +121,13 @@ function splitColumns(
   columns: readonly FittingColumn[],
   index: number,
   stepsMm: readonly number[],
-  heightMm: number,
+  { mostMm, sizes }: RailsAsked,
 ): FittingColumn[] | null {
   const column = columns[index]!;
   const arrowMm = (step: CircuitStep): number =>
-    endSize({ kind: "reference", label: wordsText(goingOn("", step), "to", "88") }).heightMm;
+    sizes.end({ kind: "reference", label: wordsText(goingOn("", step), "to", "88") }).heightMm;
   let at = column.steps.length - 1;
-  while (at > 0 && stepsMm[at]! + arrowMm(column.steps[at]!) > heightMm) at--;
+  while (at > 0 && stepsMm[at]! + arrowMm(column.steps[at]!) > mostMm) at--;
   if (at <= 0) return null;
   const restId = `${column.id}, continued`;
   const upper = column.steps.slice(0, at);

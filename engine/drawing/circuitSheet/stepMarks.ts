@@ -1,12 +1,22 @@
 import { contactTable } from "../contactTable.ts";
 import { CAP_MM, LINE_MM } from "../lineWidth.ts";
+import { measureTextMm } from "../measureTextMm.ts";
 import { type Mark, point, type Stroke } from "../scene.ts";
 import { symbolPins } from "../symbolMarks.ts";
 import { TEXT_STYLE, textMark } from "../textBlock.ts";
 import { moveMarks } from "../transformMark.ts";
 import type { ConnectorStep, PartStep, WireStep } from "./circuitSheetInput.ts";
 import { endPins, pinShiftMm } from "./pinShiftMm.ts";
-import { SIDE_GAP_MM, type SideLine, sideHeightMm, sideLines, tableGapMm } from "./stepSize.ts";
+import {
+  EXPECTED_GAP_MM,
+  EXPECTED_HEIGHT_MM,
+  SIDE_GAP_MM,
+  type SideLine,
+  sideHeightMm,
+  sideLines,
+  TABLE_GAP_MM,
+  TAIL_GAP_MM,
+} from "./stepSize.ts";
 import type { Placed } from "./stretchedLevels.ts";
 
 const SYMBOL_HALF_MM = 7.5;
@@ -21,9 +31,12 @@ export const leadMark = (xMm: number, fromMm: number, toMm: number): Mark[] =>
 
 function sideMarks(lines: readonly SideLine[], xMm: number, topMm: number): Mark[] {
   let yMm = topMm;
-  return lines.map(({ text, capHeightMm, weight, downMm }) => {
+  return lines.flatMap(({ text, capHeightMm, weight, downMm, tail }) => {
     yMm += downMm;
-    return textMark(text, xMm, yMm, { capHeightMm, weight, colour: "ink" });
+    const own = textMark(text, xMm, yMm, { capHeightMm, weight, colour: "ink" });
+    if (tail === undefined) return [own];
+    const tailMm = xMm + measureTextMm(text, capHeightMm, weight) + TAIL_GAP_MM;
+    return [own, textMark(tail, tailMm, yMm, TEXT_STYLE.text)];
   });
 }
 
@@ -31,7 +44,8 @@ function sideMarks(lines: readonly SideLine[], xMm: number, topMm: number): Mark
 export function wireStepMarks(step: WireStep, xMm: number, place: Placed): Mark[] {
   const lines = sideLines(step);
   const textMm = sideHeightMm(lines);
-  const lengthMm = place.bottomMm - place.topMm;
+  const expectedMm = step.expected === undefined ? 0 : EXPECTED_HEIGHT_MM;
+  const lengthMm = place.bottomMm - place.topMm - expectedMm;
   const roomCount = Math.max(1, Math.floor(lengthMm / (textMm + 2)));
   const labelCount = Math.min(roomCount, 1 + Math.floor(lengthMm / REPEAT_MM));
   const labels = Array.from({ length: labelCount }, (_, i) => {
@@ -53,13 +67,13 @@ export function wireStepMarks(step: WireStep, xMm: number, place: Placed): Mark[
   ];
 }
 
-/** An open ring on the wire, and the volts to be read there at its left. */
+/** An open ring on the wire, and the volts to be read there at its right. */
 function testPoint(expected: string, xMm: number, yMm: number): Mark[] {
   return [
     {
       kind: "line",
-      from: point(xMm - 4.5, yMm),
-      to: point(xMm - 1.4, yMm),
+      from: point(xMm + 1.4, yMm),
+      to: point(xMm + EXPECTED_GAP_MM - 0.8, yMm),
       stroke: { widthMm: LINE_MM.leader, colour: "ink" },
     },
     {
@@ -69,11 +83,11 @@ function testPoint(expected: string, xMm: number, yMm: number): Mark[] {
       stroke: lead,
       fill: "ground",
     },
-    textMark(expected, xMm - 5.2, yMm + CAP_MM.text / 2, TEXT_STYLE.strong, "end"),
+    textMark(expected, xMm + EXPECTED_GAP_MM, yMm + CAP_MM.text / 2, TEXT_STYLE.strong),
   ];
 }
 
-/** A symbol in the middle of its place, name and note at the right, contact table at the left. */
+/** A symbol in the middle of its place, name and note at the right, contact table under them. */
 export function partStepMarks(step: PartStep, xMm: number, place: Placed): Mark[] {
   const middleMm = (place.topMm + place.bottomMm) / 2;
   const symbol = {
@@ -85,20 +99,21 @@ export function partStepMarks(step: PartStep, xMm: number, place: Placed): Mark[
   const pins = symbolPins(symbol);
   const [above, below] = step.symbolPins ?? endPins(pins);
   const lines = sideLines(step);
+  const table = step.contacts ? contactTable(step.contacts) : null;
+  const textMm = sideHeightMm(lines);
+  const blockMm = textMm + (table === null ? 0 : TABLE_GAP_MM + table.heightMm);
+  const sideXMm = xMm + SIDE_GAP_MM + 3;
+  const blockTopMm = middleMm - blockMm / 2;
   const marks: Mark[] = [
     ...leadMark(xMm, place.topMm, middleMm - SYMBOL_HALF_MM),
     ...leadMark(xMm, middleMm + SYMBOL_HALF_MM, place.bottomMm),
     symbol,
     ...[above, below].flatMap((pin): Mark[] => jog(xMm, pins[pin]?.xMm, pins[pin]?.yMm)),
-    ...sideMarks(lines, xMm + SIDE_GAP_MM + 3, middleMm - sideHeightMm(lines) / 2),
+    ...sideMarks(lines, sideXMm, blockTopMm),
+    ...(table === null ? [] : moveMarks(table.marks, sideXMm, blockTopMm + textMm + TABLE_GAP_MM)),
     ...pinText(step, step.pinAbove, xMm - pinShiftMm(step), middleMm - 5),
     ...pinText(step, step.pinBelow, xMm - pinShiftMm(step), middleMm + 5 + CAP_MM.fine),
   ];
-  if (step.contacts) {
-    const table = contactTable(step.contacts);
-    const leftMm = xMm - tableGapMm(step) - table.widthMm;
-    marks.push(...moveMarks(table.marks, leftMm, middleMm - table.heightMm / 2));
-  }
   return [{ kind: "group", id: step.id, of: "part", name: step.name, marks }];
 }
 

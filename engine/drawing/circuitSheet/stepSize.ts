@@ -12,7 +12,7 @@ import type {
 import { pinShiftMm } from "./pinShiftMm.ts";
 
 /** Text beside the line is wrapped to this. */
-export const SIDE_TEXT_MM = 38;
+export const SIDE_TEXT_MM = 34;
 /** From the line to the text at its right. */
 export const SIDE_GAP_MM = 3.5;
 const SYMBOL_MM = 15;
@@ -31,6 +31,8 @@ export interface SideLine {
   readonly weight: 400 | 700 | 800;
   /** From the base line before, or from the top of the first. */
   readonly downMm: number;
+  /** Goes on in the lettering of text, on the same base line. */
+  readonly tail?: string | undefined;
 }
 
 const wrapped = (
@@ -55,9 +57,8 @@ export function sideLines(step: CircuitStep): SideLine[] {
       return [];
     case "wire":
       return [
-        ...wrapped(step.number, CAP_MM.wireNumber, 800, CAP_MM.wireNumber),
+        ...numberAndSize(step),
         ...wrapped(`${step.code} ${step.word}`.trim(), CAP_MM.text, 700, 4.4),
-        ...wrapped(step.size, CAP_MM.text, 400, 4.2),
       ];
     case "part":
       return [
@@ -73,11 +74,28 @@ export function sideLines(step: CircuitStep): SideLine[] {
   }
 }
 
+/** The size beside the number where both stand on one line, else under it. */
+function numberAndSize({ number, size }: WireStep): SideLine[] {
+  const lines = wrapped(number, CAP_MM.wireNumber, 800, CAP_MM.wireNumber);
+  const [first] = lines;
+  if (lines.length !== 1 || sideLineMm({ ...first!, tail: size }) > SIDE_TEXT_MM) {
+    return [...lines, ...wrapped(size, CAP_MM.text, 400, 4.4)];
+  }
+  return [{ ...first!, tail: size }];
+}
+
+/** From a line's own lettering to its tail. */
+export const TAIL_GAP_MM = 2;
+
+function sideLineMm({ text, capHeightMm, weight, tail }: SideLine): number {
+  const ownMm = measureTextMm(text, capHeightMm, weight);
+  return tail === undefined ? ownMm : ownMm + TAIL_GAP_MM + measureTextMm(tail, CAP_MM.text, 400);
+}
+
 export const sideHeightMm = (lines: readonly SideLine[]): number =>
   lines.reduce((sumMm, line) => sumMm + line.downMm, 0) + 0.8;
 
-const sideWidthMm = (lines: readonly SideLine[]): number =>
-  Math.max(0, ...lines.map((line) => measureTextMm(line.text, line.capHeightMm, line.weight)));
+const sideWidthMm = (lines: readonly SideLine[]): number => Math.max(0, ...lines.map(sideLineMm));
 
 export function stepSize(step: CircuitStep): StepSize {
   const lines = sideLines(step);
@@ -86,19 +104,25 @@ export function stepSize(step: CircuitStep): StepSize {
   const rightMm = lines.length === 0 ? 3 : gapMm + sideWidthMm(lines);
   if (step.kind === "joint") {
     const nameMm = 3 + measureTextMm(step.name, CAP_MM.fine, 700);
-    return { heightMm: JOINT_MM, leftMm: nameMm, rightMm: 3 };
+    const [leftMm, rightMm] = step.side === "right" ? [3, nameMm] : [nameMm, 3];
+    return { heightMm: JOINT_MM, leftMm, rightMm };
   }
   if (step.kind === "wire") {
-    return { heightMm: textMm + 2.5, leftMm: expectedWidthMm(step), rightMm };
+    const expectedMm = step.expected === undefined ? 0 : EXPECTED_HEIGHT_MM;
+    return {
+      heightMm: textMm + 2.5 + expectedMm,
+      leftMm: 3,
+      rightMm: Math.max(rightMm, expectedWidthMm(step)),
+    };
   }
   if (step.kind === "connector") {
     return { heightMm: Math.max(SYMBOL_MM, textMm + 1), leftMm: 3, rightMm };
   }
   const table = step.contacts ? contactTable(step.contacts) : null;
   return {
-    heightMm: Math.max(SYMBOL_MM, textMm + 1, table ? table.heightMm + 2 : 0),
-    leftMm: Math.max(5.5, pinsMm(step) + 3, table ? tableGapMm(step) + table.widthMm : 0),
-    rightMm,
+    heightMm: Math.max(SYMBOL_MM, textMm + 1 + (table ? table.heightMm + TABLE_GAP_MM : 0)),
+    leftMm: Math.max(5.5, pinsMm(step) + 3),
+    rightMm: Math.max(rightMm, table ? gapMm + table.widthMm : 0),
   };
 }
 
@@ -108,11 +132,16 @@ const pinsMm = (step: PartStep): number =>
     ...[step.pinAbove, step.pinBelow].map((pin) => measureTextMm(pin ?? "", CAP_MM.fine, 700)),
   );
 
-/** From the line to a contact table at its left, past the names of pins. */
-export const tableGapMm = (step: PartStep): number => Math.max(8, pinsMm(step) + 3);
+/** From the words of a switch to the contact table under them. */
+export const TABLE_GAP_MM = 1;
+
+/** At the foot of a wire, for the volts to be read there. */
+export const EXPECTED_HEIGHT_MM = 4.6;
+/** From the line to the volts at its right. */
+export const EXPECTED_GAP_MM = 4.6;
 
 const expectedWidthMm = ({ expected }: WireStep): number =>
-  expected === undefined ? 3 : 8 + measureTextMm(expected, CAP_MM.text, 700);
+  expected === undefined ? 3 : EXPECTED_GAP_MM + measureTextMm(expected, CAP_MM.text, 700);
 
 /** Clear space between a rail and what is not joined to it. */
 export const RAIL_CLEAR_MM = 4;

@@ -1,6 +1,6 @@
 import type { CircuitColumn } from "./circuitSheetInput.ts";
 import type { ColumnLevels } from "./columnLevels.ts";
-import { endSize, startSize, stepSize } from "./stepSize.ts";
+import type { StepSizes } from "./stepSizes.ts";
 
 /** Top and bottom of everything in a column once it is stretched to the rails. */
 export interface Placed {
@@ -22,6 +22,7 @@ export function stretchedLevels(
   columns: readonly CircuitColumn[],
   levels: readonly ColumnLevels[],
   railsMm: number,
+  sizes: StepSizes,
 ): PlacedColumn[] {
   const naturalMm = Math.max(...levels.map((level) => level.bottomMm));
   const ratio = railsMm / naturalMm;
@@ -29,26 +30,28 @@ export function stretchedLevels(
   columns.forEach((column, i) => {
     column.steps.forEach((step, k) => {
       if (step.kind !== "joint") return;
-      const middleMm = levels[i]!.stepsMm[k]! + stepSize(step).heightMm / 2;
+      const middleMm = levels[i]!.stepsMm[k]! + sizes.step(step).heightMm / 2;
       jointLevels.set(`${column.id} ${step.id}`, middleMm * ratio);
     });
   });
-  return columns.map((column, i) => placeColumn(column, levels[i]!, jointLevels, ratio, railsMm));
+  return columns.map((column, i) =>
+    placeColumn(column, levels[i]!, jointLevels, { ratio, railsMm }, sizes),
+  );
 }
 
 function placeColumn(
   column: CircuitColumn,
   level: ColumnLevels,
   jointLevels: ReadonlyMap<string, number>,
-  ratio: number,
-  railsMm: number,
+  { ratio, railsMm }: { readonly ratio: number; readonly railsMm: number },
+  sizes: StepSizes,
 ): PlacedColumn {
   const { start, end, steps } = column;
   const startMm = level.startMm * ratio;
-  const headMm = startMm + startSize(start).heightMm;
+  const headMm = startMm + sizes.start(start).heightMm;
   const jointMm = end.kind === "join" ? jointLevels.get(`${end.column} ${end.joint}`) : undefined;
   const endBottomMm = jointMm ?? railsMm;
-  const footMm = end.kind === "join" ? endBottomMm : endBottomMm - endSize(end).heightMm;
+  const footMm = end.kind === "join" ? endBottomMm : endBottomMm - sizes.end(end).heightMm;
   const anchored = steps.map((step) =>
     step.kind === "joint" ? jointLevels.get(`${column.id} ${step.id}`)! : null,
   );
@@ -58,9 +61,9 @@ function placeColumn(
   for (let k = 0; k <= steps.length; k++) {
     const middleMm = k === steps.length ? null : anchored[k];
     if (k < steps.length && middleMm === null) continue;
-    const halfMm = k < steps.length ? stepSize(steps[k]!).heightMm / 2 : 0;
+    const halfMm = k < steps.length ? sizes.step(steps[k]!).heightMm / 2 : 0;
     const toMm = middleMm == null ? footMm : middleMm - halfMm;
-    placed.push(...spread(steps.slice(first, k), fromMm, toMm));
+    placed.push(...spread(steps.slice(first, k), fromMm, toMm, sizes));
     if (middleMm != null) placed.push({ topMm: toMm, bottomMm: middleMm + halfMm });
     fromMm = middleMm == null ? toMm : middleMm + halfMm;
     first = k + 1;
@@ -72,8 +75,13 @@ function placeColumn(
   };
 }
 
-function spread(steps: CircuitColumn["steps"], fromMm: number, toMm: number): Placed[] {
-  const heightsMm = steps.map((step) => stepSize(step).heightMm);
+function spread(
+  steps: CircuitColumn["steps"],
+  fromMm: number,
+  toMm: number,
+  sizes: StepSizes,
+): Placed[] {
+  const heightsMm = steps.map((step) => sizes.step(step).heightMm);
   const slackMm = toMm - fromMm - heightsMm.reduce((sumMm, each) => sumMm + each, 0);
   const wireCount = steps.filter((step) => step.kind === "wire").length;
   let yMm = fromMm;

@@ -158,6 +158,7 @@ const bondStep = (link: Link): CircuitStep => ({
   id: link.pinA,
   of: "pin",
   name: "through its case",
+  side: "right",
 });
 
 function partStep(wording: Wording, { link, above }: Placed): CircuitStep {
