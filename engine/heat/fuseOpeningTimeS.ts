@@ -62,12 +62,23 @@ export function longestGates(points: readonly FusePoint[]): readonly FuseGate[] 
 }
 
 /** Longest opening time at a current in % of rating, s; null where opening is not guaranteed. */
-export function longestOpeningS({ points, reading }: FuseBand, loadPercent: number): number | null {
+export const longestOpeningS = (band: FuseBand, loadPercent: number): number | null =>
+  longestOpening(band)(loadPercent);
+
+/** The same for many currents: the gates are looked out once. */
+export function longestOpening({
+  points,
+  reading,
+}: FuseBand): (loadPercent: number) => number | null {
   const gates = longestGates(points);
-  const below = gates.filter((gate) => gate.loadPercent <= loadPercent).at(-1);
-  if (below === undefined) return null;
-  if (reading === "staircase") return below.timeS;
-  return onLogPaper(below, gates[gates.indexOf(below) + 1], loadPercent);
+  return (loadPercent) => {
+    let index = gates.length - 1;
+    while (index >= 0 && gates[index]!.loadPercent > loadPercent) index--;
+    const below = gates[index];
+    if (below === undefined) return null;
+    if (reading === "staircase") return below.timeS;
+    return onLogPaper(below, gates[index + 1], loadPercent);
+  };
 }
 
 function shortestS({ points, reading }: FuseBand, loadPercent: number): number | null {

@@ -1,4 +1,4 @@
-import { type FuseGate, longestGates, longestOpeningS } from "./fuseOpeningTimeS.ts";
+import { type FuseGate, longestGates, longestOpening } from "./fuseOpeningTimeS.ts";
 import {
   type Duration,
   type DurationLimits,
@@ -51,11 +51,12 @@ interface Cell {
  * bound lies within `toleranceK` of a state at one of its ends. Below the first guaranteed gate the current flows for
  * ever, and the steady temperature at the top of that stretch bounds it.
  *
- * @param question  lump, fuse, limits by duration, largest fault A, tolerance K. Pure numbers; see `FusedLump`.
+ * @param asked  lump, fuse, limits by duration, largest fault A, tolerance K. Pure numbers; see `FusedLump`.
  * @returns the worst of each class. A bound that was not settled is still a bound: `ok` is never too kind.
  */
-export function survives(question: SurvivalQuestion): Survival {
-  assertQuestion(question);
+export function survives(asked: SurvivalQuestion): Survival {
+  assertQuestion(asked);
+  const question: Question = { ...asked, opensS: longestOpening(asked.fuse) };
   const forever = foreverExposure(question);
   let cellCount = 0;
   let settled = true;
@@ -79,8 +80,13 @@ export function survives(question: SurvivalQuestion): Survival {
   return { ok, worst, short, long, forever: worstOf.forever ?? null, settled, cellCount };
 }
 
+/** With the fuse's longest time at a current in % of rating. */
+interface Question extends SurvivalQuestion {
+  readonly opensS: (loadPercent: number) => number | null;
+}
+
 /** The stretch of currents at which the fuse is not guaranteed to open. */
-function foreverExposure(question: SurvivalQuestion): Exposure | null {
+function foreverExposure(question: Question): Exposure | null {
   const faultPercent = (100 * question.largestFaultA) / question.ratingA;
   const first = longestGates(question.fuse.points)[0];
   if (first !== undefined && first.loadPercent <= Math.min(100, faultPercent)) return null;
@@ -96,7 +102,7 @@ interface Stretch {
 }
 
 /** Stretches of guaranteed opening, cut at the gates and where the class of duration changes. */
-function timedStretches(question: SurvivalQuestion): readonly Stretch[] {
+function timedStretches(question: Question): readonly Stretch[] {
   const faultPercent = (100 * question.largestFaultA) / question.ratingA;
   const gates = longestGates(question.fuse.points);
   const first = gates[0];
@@ -115,7 +121,7 @@ function timedStretches(question: SurvivalQuestion): readonly Stretch[] {
   if (sorted.at(-1) === lowest) sorted.push(lowest);
   return sorted.slice(1).map((highPercent, i) => {
     const lowPercent = sorted[i] as number;
-    const middleS = longestOpeningS(question.fuse, Math.sqrt(lowPercent * highPercent));
+    const middleS = question.opensS(Math.sqrt(lowPercent * highPercent));
     return { lowPercent, highPercent, duration: durationOf(question.limits, middleS) };
   });
 }
@@ -134,11 +140,11 @@ function classChanges(gate: FuseGate, next: FuseGate | undefined, limits: Durati
   return changes;
 }
 
-function cellOver(question: SurvivalQuestion, stretch: Stretch): Cell {
+function cellOver(question: Question, stretch: Stretch): Cell {
   const { lowPercent, highPercent, duration } = stretch;
   const capS = { short: question.limits.shortS, long: question.limits.longS, forever: Infinity };
   const timeAt = (loadPercent: number): number =>
-    Math.min(longestOpeningS(question.fuse, loadPercent) as number, capS[duration]);
+    Math.min(question.opensS(loadPercent) as number, capS[duration]);
   const at = (loadPercent: number, timeS: number): Exposure =>
     exposure(question, { currentA: (loadPercent / 100) * question.ratingA, timeS, duration });
   const lowS = timeAt(lowPercent);
@@ -150,7 +156,7 @@ function cellOver(question: SurvivalQuestion, stretch: Stretch): Cell {
 }
 
 /** Halves the hottest cell until its bound is near enough to something that occurs. All cells share one limit. */
-function hottest(question: SurvivalQuestion, start: readonly Cell[]) {
+function hottest(question: Question, start: readonly Cell[]) {
   const cells = [...start];
   let cellCount = cells.length;
   for (;;) {

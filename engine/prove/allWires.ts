@@ -1,7 +1,7 @@
 import { type PartOf, presentParts } from "../job/index.ts";
 import { ratingOf } from "../size/index.ts";
 import type { ProofPlan } from "./proofPlan.ts";
-import { type Exposure, wireExposures } from "./wireExposures.ts";
+import type { Exposure } from "./wireExposures.ts";
 import { type PlacedLump, wireLumps } from "./wireLumps.ts";
 import { type Ruling, type SurvivalAnswer, survivalOf } from "./wireSurvival.ts";
 
@@ -30,17 +30,16 @@ export function survivalOfWires(
   lastingA: Float64Array,
   wires: readonly string[],
 ): readonly WireSurvival[] {
-  const { job, conductors, routed, protection } = plan.input;
+  const { job, conductors, routed } = plan.input;
   const { compiled } = plan.solver;
   const currentA = (id: string): number => lastingA[compiled.elementOfConductor.get(id)!] ?? 0;
-  const exposuresOf = wireExposures(compiled, routed, protection);
   const lumpsOf = wireLumps(conductors, routed, currentA);
   const carriesOf = deratedRating(plan, currentA);
   const fuses = fusesOf(job);
   const known = new Map<string, SurvivalAnswer>();
   return wires.map((wire) => {
     const conductor = conductors.get(wire)!;
-    const answers = exposuresOf(wire).map((exposure) => {
+    const answers = plan.exposuresOf(wire).map((exposure) => {
       const loadA = exposure.through === null ? 0 : currentA(wire);
       const besideA = loadA + exposure.besideA;
       const inPlaces = lumpsOf(wire).map((placed) => {

@@ -33,33 +33,35 @@ export function besideGenerators(compiled: CompiledJob): BesideGenerators {
   const edgeOf = new Map(
     graph.edges.flatMap((edge) => (edge.conductor === null ? [] : [[edge.conductor, edge]])),
   );
-  const addedA = (node: number, without: (edge: FeedEdge) => boolean): number => {
-    const byMachine = new Map<string, number>();
-    const isLoose = (edge: FeedEdge): boolean => edge.contact !== null || without(edge);
-    const beforeSet = reach(posts, isLoose);
-    for (const { part, pin, largestA } of machines) {
-      const terminal = indexOf.get(pin)!;
-      if (beforeSet.has(terminal) || !reach([terminal], without).has(node)) continue;
-      const machine = generatorOf(jobNetwork, part);
-      byMachine.set(machine, Math.max(byMachine.get(machine) ?? 0, largestA));
-    }
-    return [...byMachine.values()].reduce((sum, a) => sum + a, 0);
-  };
-  const isCut = (cut: readonly string[]) => (edge: FeedEdge) =>
-    edge.fuse !== null && cut.includes(edge.fuse.id);
+  const pastOf = pastSet(reach, posts, machines, indexOf);
+  const everywhere = reach(posts, () => false);
   return {
     inConductor: (conductor, cut) => {
       const own = edgeOf.get(conductor);
-      if (own === undefined || machines.length === 0) return 0;
-      const opened = isCut(cut);
-      const battery = reach(posts, (edge) => edge === own);
-      const ends = [own.from, own.to].filter((node) => battery.has(node));
-      return Math.max(0, ...ends.map((end) => addedA(end, (edge) => edge === own || opened(edge))));
+      if (own === undefined) return 0;
+      return sumOf(jobNetwork, pastOf(cut), (machine) => {
+        const isNear = machine.reached.has(own.from) || machine.reached.has(own.to);
+        const isBeforeSet = machine.wayFromBattery !== null && !machine.wayFromBattery.has(own);
+        if (!isNear || isBeforeSet || !(everywhere.has(own.from) || everywhere.has(own.to)))
+          return false;
+        const opened = isIn(cut);
+        const without = (edge: FeedEdge): boolean => edge === own || opened(edge);
+        const isLoose = (edge: FeedEdge): boolean => edge.contact !== null || without(edge);
+        if (reach(posts, isLoose).has(machine.terminal)) return false;
+        const battery = reach(posts, (edge) => edge === own);
+        const reached = reach([machine.terminal], without);
+        return [own.from, own.to].some((end) => battery.has(end) && reached.has(end));
+      });
     },
     inTouch: (conductor, cut) => {
       const own = edgeOf.get(conductor);
-      if (own === undefined || machines.length === 0) return 0;
-      return Math.max(addedA(own.from, isCut(cut)), addedA(own.to, isCut(cut)));
+      if (own === undefined) return 0;
+      return sumOf(
+        jobNetwork,
+        pastOf(cut),
+        ({ reached, wayFromBattery }) =>
+          wayFromBattery === null && (reached.has(own.from) || reached.has(own.to)),
+      );
     },
     exciters: exciterPins.map(({ pin }) => {
       const nodes = reach([indexOf.get(pin)!], () => false);
@@ -69,6 +71,69 @@ export function besideGenerators(compiled: CompiledJob): BesideGenerators {
       return { pin, conductors: new Set(reached) };
     }),
   };
+}
+
+const isIn =
+  (cut: readonly string[]) =>
+  ({ fuse }: FeedEdge): boolean =>
+    fuse !== null && cut.includes(fuse.id);
+
+/** Ceilings of the machines that add, each machine once however many terminals it has. */
+function sumOf(
+  jobNetwork: CompiledJob["jobNetwork"],
+  machines: readonly MachinePast[],
+  adds: (machine: MachinePast) => boolean,
+): number {
+  const byMachine = new Map<string, number>();
+  for (const machine of machines) {
+    const id = generatorOf(jobNetwork, machine.part);
+    if ((byMachine.get(id) ?? 0) >= machine.largestA || !adds(machine)) continue;
+    byMachine.set(id, machine.largestA);
+  }
+  return [...byMachine.values()].reduce((sum, a) => sum + a, 0);
+}
+
+/** A generator's terminal with a set of fuses taken out. */
+interface MachinePast extends Machine {
+  readonly terminal: number;
+  /** What it reaches past the set. */
+  readonly reached: Reached;
+  /** Edges of one way by which the battery reaches the terminal past the set by copper and fuses alone; null: there is none. */
+  readonly wayFromBattery: ReadonlySet<FeedEdge> | null;
+}
+
+/** The generators past each set of fuses, reckoned once a set. */
+function pastSet(
+  reach: Reach,
+  posts: readonly number[],
+  machines: readonly Machine[],
+  indexOf: ReadonlyMap<string, number>,
+): (cut: readonly string[]) => readonly MachinePast[] {
+  const known = new Map<string, readonly MachinePast[]>();
+  return (cut) => {
+    const key = cut.join("+");
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const opened = isIn(cut);
+    const battery = reach(posts, (edge) => edge.contact !== null || opened(edge));
+    const made = machines.map((machine): MachinePast => {
+      const terminal = indexOf.get(machine.pin)!;
+      const wayFromBattery = battery.has(terminal) ? wayTo(battery, terminal) : null;
+      return { ...machine, terminal, reached: reach([terminal], opened), wayFromBattery };
+    });
+    known.set(key, made);
+    return made;
+  };
+}
+
+function wayTo(reached: Reached, node: number): ReadonlySet<FeedEdge> {
+  const way = new Set<FeedEdge>();
+  for (let here = node; ; ) {
+    const edge = reached.get(here);
+    if (edge == null) return way;
+    way.add(edge);
+    here = edge.from === here ? edge.to : edge.from;
+  }
 }
 
 interface Machine {
@@ -106,21 +171,25 @@ function machinesOf(compiled: CompiledJob): {
   return { machines, exciterPins };
 }
 
+/** Nodes reached, each with the edge it was reached by; null for those begun at. */
+type Reached = ReadonlyMap<number, FeedEdge | null>;
+type Reach = (roots: readonly number[], without: (edge: FeedEdge) => boolean) => Reached;
+
 /** Nodes that can be reached from some along edges that are not left out. */
-function reachOf(edges: readonly FeedEdge[], nodeCount: number) {
+function reachOf(edges: readonly FeedEdge[], nodeCount: number): Reach {
   const at: FeedEdge[][] = Array.from({ length: nodeCount }, () => []);
   for (const edge of edges) {
     at[edge.from]!.push(edge);
     if (!edge.oneWay) at[edge.to]!.push(edge);
   }
-  return (roots: readonly number[], without: (edge: FeedEdge) => boolean): ReadonlySet<number> => {
-    const seen = new Set(roots);
+  return (roots, without) => {
+    const seen = new Map<number, FeedEdge | null>(roots.map((node) => [node, null]));
     const queue = [...roots];
     for (const node of queue) {
       for (const edge of at[node]!) {
         const next = edge.from === node ? edge.to : edge.from;
         if (seen.has(next) || without(edge)) continue;
-        seen.add(next);
+        seen.set(next, edge);
         queue.push(next);
       }
     }

@@ -1,5 +1,5 @@
 import { presentParts } from "../job/index.ts";
-import { compileJob, conditionsOf } from "../operate/index.ts";
+import { type CompiledJob, compileJob, conditionsOf } from "../operate/index.ts";
 import {
   type Grouping,
   type GroupState,
@@ -11,11 +11,14 @@ import type { ProofInput } from "./proofInput.ts";
 import { type ProofSolver, proofSolver } from "./proofSolver.ts";
 import { type Assignment, type StateSpace, stateSpace } from "./stateSpace.ts";
 import { splitVariables } from "./switchGroups.ts";
+import { type Exposure, wireExposures } from "./wireExposures.ts";
 
 /** Everything the parts of a proof share, made once in each worker: the same from the same input. */
 export interface ProofPlan {
   readonly input: ProofInput;
   readonly solver: ProofSolver;
+  /** What can drive a fault current through each conductor; reckoned when first asked. */
+  readonly exposuresOf: (conductor: string) => readonly Exposure[];
   /** The battery held at the regulator's volts; null where nothing charges it. */
   readonly charged: { readonly solver: ProofSolver; readonly batteryV: number } | null;
   readonly space: StateSpace;
@@ -45,6 +48,7 @@ export function proofPlan(input: ProofInput): ProofPlan {
   return {
     input,
     solver,
+    exposuresOf: exposuresIn(input, solver.compiled),
     charged:
       chargingV === null
         ? null
@@ -61,6 +65,18 @@ export function proofPlan(input: ProofInput): ProofPlan {
       ...groupStates(space, still, stopped!, heaviest),
       ...running.flatMap((engine) => groupStates(space, generating, engine, heaviest)),
     ],
+  };
+}
+
+/** Exposures of a machine, laid out when the first is asked for. */
+export function exposuresIn(
+  { routed, protection }: ProofInput,
+  compiled: CompiledJob,
+): ProofPlan["exposuresOf"] {
+  let made: ProofPlan["exposuresOf"] | null = null;
+  return (conductor) => {
+    made ??= wireExposures(compiled, routed, protection);
+    return made(conductor);
   };
 }
 

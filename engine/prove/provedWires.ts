@@ -21,11 +21,25 @@ export function provedWires(
   wires: readonly string[],
 ): ProvedWires {
   const weak = weakSolver(plan);
+  const lightV = solvedOnce(plan);
   const judged = survivalOfWires(plan, tallies.lastingA, wires).map((found): JudgedWire => {
-    const survival = withoutHarmlessBridges(plan, tallies, found);
+    const survival = withoutHarmlessBridges(plan, tallies, found, lightV);
     return { survival, worst: worstShort(plan, tallies, survival) };
   });
   return { judged, rows: judged.map((one) => rowOf(plan, one, weak)) };
+}
+
+/** Volts of every state with the engine still and all else drawing least, solved when first asked for. */
+type LightVolts = () => readonly { readonly state: QuickState; readonly nodeV: Float64Array }[];
+
+function solvedOnce({ states, solver }: ProofPlan): LightVolts {
+  let made: ReturnType<LightVolts> | null = null;
+  return () => {
+    made ??= states.flatMap(({ light, engine }) =>
+      engine.mode === "running" ? [] : [{ state: light, nodeV: solver.solve(light).nodeV }],
+    );
+    return made;
+  };
 }
 
 /**
@@ -37,9 +51,10 @@ function withoutHarmlessBridges(
   plan: ProofPlan,
   tallies: CurrentTallies,
   survival: WireSurvival,
+  lightV: LightVolts,
 ): WireSurvival {
   const answers = survival.answers.filter(
-    (answer) => !isHarmless(plan, tallies, survival.wire, answer),
+    (answer) => !isHarmless(plan, tallies, survival.wire, { ...answer, lightV }),
   );
   if (answers.length === survival.answers.length) return survival;
   const { ruling = "saved", leansOnMemory = false } = answers[0] ?? {};
@@ -47,10 +62,10 @@ function withoutHarmlessBridges(
 }
 
 function isHarmless(
-  { solver, input, states }: ProofPlan,
+  { solver, input }: ProofPlan,
   tallies: CurrentTallies,
   wire: string,
-  { exposure, ruling, placed }: SurvivalAnswer,
+  { exposure, ruling, placed, lightV }: SurvivalAnswer & { readonly lightV: LightVolts },
 ): boolean {
   // A touch of a lead before the first fuse is that lead's own matter: it is told there, and is either kept from chafing or a stop.
   if (ruling === "unfused" && exposure.through !== null) return true;
@@ -61,13 +76,10 @@ function isHarmless(
   const node = solver.compiled.jobNetwork.nodes.indexOf.get(a)!;
   const liveV = tallies.nodeV[node]! / 2;
   const short = [{ a, b, ohm: DEAD_SHORT_OHM }];
-  const isFed = (state: QuickState): boolean => Math.abs(solver.solve(state).nodeV[node]!) > liveV;
-  const fed = states
-    .flatMap(({ light, engine }) => (engine.mode === "running" ? [] : [light]))
-    .filter(isFed);
+  const fed = lightV().filter(({ nodeV }) => Math.abs(nodeV[node]!) > liveV);
   const largestA = Math.max(
     0,
-    ...fed.map((state) => Math.abs(solver.solve({ ...state, short }).elementA[element]!)),
+    ...fed.map(({ state }) => Math.abs(solver.solve({ ...state, short }).elementA[element]!)),
   );
   const { makeId, rated } = input.conductors.get(wire)!;
   const bundle = { wireCount: 1, loadedCount: 1 };

@@ -1,9 +1,11 @@
+import { fuseOpeningTimeS } from "../heat/index.ts";
 import { planScreen, screenFaults } from "../network/index.ts";
 import type { CompiledJob, QuickState } from "../operate/index.ts";
-import { fuseOpensS } from "../operate/index.ts";
+import { fuseBand } from "../operate/index.ts";
 import { fusesOf } from "./allWires.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import { type ShortPlan, shortPlan } from "./shortPlan.ts";
+import { READING } from "./wireSurvival.ts";
 
 export interface ScreenedShorts {
   readonly screenedCount: number;
@@ -111,13 +113,18 @@ function openingTimes({ input }: ProofPlan, { fuseIds }: ShortPlan): readonly (O
     const fuse = fuses.get(id);
     if (fuse === undefined) return null;
     const ratingA = fuse.ratingA;
-    const at = (cellIndex: number) =>
-      fuseOpensS(fuse, ratingA * LOWEST_RATIO * 2 ** (cellIndex / CELLS_PER_DOUBLING));
-    const times = Array.from({ length: CELL_COUNT }, (_, cell) => at(cell));
+    const { points, largestA, smallestA } = fuseBand(fuse);
+    const timeAt = (cellIndex: number, edge: "minS" | "maxS"): number => {
+      const currentA = ratingA * LOWEST_RATIO * 2 ** (cellIndex / CELLS_PER_DOUBLING);
+      const rated = edge === "minS" ? smallestA : largestA;
+      const band = { points, reading: READING, ratingA: rated, currentA };
+      return fuseOpeningTimeS(band)[edge] ?? Infinity;
+    };
+    const cells = Array.from({ length: CELL_COUNT }, (_, cell) => cell);
     return {
       ratingA,
-      minS: Float64Array.from(times, ({ minS }) => minS ?? Infinity),
-      maxS: Float64Array.from(times, ({ maxS }) => maxS ?? Infinity),
+      minS: Float64Array.from(cells, (cell) => timeAt(cell, "minS")),
+      maxS: Float64Array.from(cells, (cell) => timeAt(cell, "maxS")),
     };
   });
 }

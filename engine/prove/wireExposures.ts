@@ -65,7 +65,10 @@ export function wireExposures(
     wires.delete(id);
     return [...wires].filter(isFed).sort();
   };
+  const found = new Map<string, readonly Exposure[]>();
   return (id) => {
+    const before = found.get(id);
+    if (before !== undefined) return before;
     const touched = upstream(id).flatMap((at) =>
       beside(at).flatMap((through) =>
         own(through)
@@ -85,7 +88,9 @@ export function wireExposures(
       const before = once.get(key);
       if (before === undefined || before.besideA < exposure.besideA) once.set(key, exposure);
     }
-    return [...once.values()];
+    const list = [...once.values()];
+    found.set(id, list);
+    return list;
   };
 }
 

@@ -1,12 +1,11 @@
 import type { Operation } from "../job/index.ts";
 import type { Finding, Remedy } from "../messages/index.ts";
-import { compileJob } from "../operate/index.ts";
 import { wireGuards } from "../protect/index.ts";
 import { makeFields } from "../route/index.ts";
 import { allTables, wires as makes } from "../tables/index.ts";
 import { fusesOf, survivalOfWires } from "./allWires.ts";
 import type { CurrentTallies } from "./currentTallies.ts";
-import type { ProofPlan } from "./proofPlan.ts";
+import { exposuresIn, type ProofPlan } from "./proofPlan.ts";
 import type { JudgedWire } from "./wireFindings.ts";
 
 /** Findings about a wire for which a change is tried; the others are told without. */
@@ -66,7 +65,7 @@ function fuseRemedy(
           : part,
       ),
     };
-    const newPeakC = peakIfSaved({ ...plan, input: { ...plan.input, job } }, tallies, wires);
+    const newPeakC = peakIfSaved(reguarded(plan, job), tallies, wires);
     if (newPeakC === null) continue;
     const set = (path: string, value: unknown): Operation => ({
       op: "set",
@@ -111,21 +110,21 @@ function sizeRemedy(
   return null;
 }
 
-/** The hottest any of the wires gets; null where one of them is still not saved. */
+/** The hottest any of the wires gets; null where one of them is still not saved. Another size feeds nothing another way, so guards stay. */
 function peakIfSaved(
-  { input, ...plan }: ProofPlan,
+  plan: ProofPlan,
   tallies: CurrentTallies,
   wires: readonly string[],
 ): number | null {
-  const { conditions } = plan.solver.compiled;
-  const compiled = compileJob(input.job, input.conductors, { conditions });
-  const protection = wireGuards(input.job, compiled.jobNetwork, input.conductors);
-  const changed: ProofPlan = {
-    ...plan,
-    input: { ...input, protection },
-    solver: { ...plan.solver, compiled },
-  };
-  const answers = survivalOfWires(changed, tallies.lastingA, wires);
+  const answers = survivalOfWires(plan, tallies.lastingA, wires);
   if (answers.some(({ ruling }) => ruling !== "saved")) return null;
   return Math.max(...answers.map((one) => one.answers[0]?.worst?.peakC ?? 0));
+}
+
+/** The plan with other ratings: which fuses cut a wire off goes by what they carry together. */
+function reguarded(plan: ProofPlan, job: ProofPlan["input"]["job"]): ProofPlan {
+  const { conductors } = plan.input;
+  const protection = wireGuards(job, plan.solver.compiled.jobNetwork, conductors);
+  const input = { ...plan.input, job, protection };
+  return { ...plan, input, exposuresOf: exposuresIn(input, plan.solver.compiled) };
 }
