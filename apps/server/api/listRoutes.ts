@@ -9,18 +9,20 @@ import { listedJob, polledJob } from "./jobAnswers.ts";
 import { answerRefused, type Refused, refuse, refused } from "./refuse.ts";
 import { type NewJob, newJobSchema } from "./requestSchemas.ts";
 import { mayEdit } from "./roles.ts";
+import { sharedWhileUnderWay } from "./sharedWhileUnderWay.ts";
 import { jobText, storedJob } from "./storedJob.ts";
 
 /** The list of jobs, what was saved since, demos, new jobs. */
 export function listRoutes(bench: Bench): BenchHono {
   const { storage } = bench;
   const app = new Hono<BenchEnv>();
+  const jobsSince = sharedWhileUnderWay(storage.jobsSince);
   app.get("/jobs", async (c) => c.json({ jobs: (await storage.jobs()).map(listedJob) }));
   app.get("/demos", (c) => c.json({ demos: demoNames().map(demoLine) }));
   app.get("/changes", async (c) => {
     const since = readCursor(c.req.query("since"));
     if (since === null) return refuse(c, "body-misfit", { fault: "since: not a cursor" });
-    const rows = await storage.jobsSince(since);
+    const rows = await jobsSince(since);
     const cursor = rows.at(-1)?.sequence ?? since;
     return c.json({ cursor: String(cursor), jobs: rows.map(polledJob) });
   });

@@ -1,8 +1,8 @@
-import sharp from "sharp";
 import { oneAtATime } from "../api/oneAtATime.ts";
 import { type Refused, refused } from "../api/refuse.ts";
 import { sha256Of } from "../storage/index.ts";
 import type { Photograph } from "../storage/storage.ts";
+import { pictureDecoder } from "./pictureDecoder.ts";
 import { pictureKind } from "./pictureKind.ts";
 
 /** Longest side of what is kept, in points: a wiring photograph printed on A4 at 220 points an inch. */
@@ -13,18 +13,6 @@ export const MOST_MEGAPIXELS = 60;
 const QUALITY = 82;
 const LONGEST_S = 20;
 
-// Decoders are kept to the four kinds the door takes, and none keeps decoded pictures in memory.
-sharp.block({ operation: ["VipsForeignLoad"] });
-sharp.unblock({
-  operation: [
-    "VipsForeignLoadJpegBuffer",
-    "VipsForeignLoadPngBuffer",
-    "VipsForeignLoadWebpBuffer",
-    "VipsForeignLoadHeifBuffer",
-  ],
-});
-sharp.cache(false);
-sharp.concurrency(1);
 const inTurn = oneAtATime();
 
 export type PhotographCleaned = { readonly ok: true; readonly photograph: Photograph } | Refused;
@@ -41,6 +29,7 @@ export function cleanPhotograph(bytes: Uint8Array): Promise<PhotographCleaned> {
 }
 
 async function cleaned(bytes: Uint8Array): Promise<PhotographCleaned> {
+  const sharp = await pictureDecoder();
   try {
     const picture = sharp(bytes, {
       limitInputPixels: MOST_MEGAPIXELS * MEGAPIXEL,
@@ -80,6 +69,7 @@ const tooLarge = (): Refused => refused("photograph-too-large", { limit: MOST_ME
 export async function isCleanPhotograph(bytes: Uint8Array): Promise<boolean> {
   if (pictureKind(bytes) !== "jpeg") return false;
   return inTurn("photograph", async () => {
+    const sharp = await pictureDecoder();
     try {
       const picture = sharp(bytes, { limitInputPixels: MOST_MEGAPIXELS * MEGAPIXEL });
       const { format, width, height, exif, xmp, iptc, icc } = await picture.metadata();
