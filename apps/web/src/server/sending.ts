@@ -51,6 +51,11 @@ async function sendFirst(document: DocumentState): Promise<boolean> {
     timer = setTimeout(() => void send(), RETRY_MS);
     return false;
   }
+  if (answer.kind === "refused" && answer.status === 401) {
+    useBench.setState({ saved: { mark: "offline", at: null } });
+    say(`${answer.refusal.message} All changes are kept on this device.`);
+    return false;
+  }
   if (answer.kind === "refused") {
     say(`Not saved on the server: ${answer.refusal.message} The change is kept on this device.`);
     return false;

@@ -31,6 +31,11 @@ export function stepBy(offsetCount: 1 | -1): void {
 }
 
 export async function followAddress(): Promise<void> {
+  // The address of a new start of the server, opened over the old one: begin anew with its key.
+  if (/[#&]token=/.test(location.hash)) {
+    location.reload();
+    return;
+  }
   const [, job, key, word] = location.hash.split("/");
   const step = STEPS.find(({ name }) => name === word)?.name;
   if (location.hash.startsWith("#/job/") && job !== undefined && key && step) {
