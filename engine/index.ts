@@ -33,6 +33,20 @@ export {
   withFaults,
 } from "./operate/index.ts";
 export {
+  type Bought,
+  conversionCost,
+  type Good,
+  type GoodKind,
+  type PricedRow,
+  type PricedShopping,
+  pricedShopping,
+  readStockList,
+  type StockList,
+  type StockReading,
+  type StockRow,
+  shoppingGoods,
+} from "./papers/stock/index.ts";
+export {
   type FaultStage,
   type FaultStory,
   type FirstPart,
@@ -58,7 +72,13 @@ export {
   wireTemperatures,
 } from "./prove/index.ts";
 export { type BundleAnswer, bundleAnswer } from "./route/index.ts";
-export { type WireAnswer, type WireQuestion, wireAnswer } from "./size/index.ts";
+export {
+  makesNamed,
+  type NamedMakes,
+  type WireAnswer,
+  type WireQuestion,
+  wireAnswer,
+} from "./size/index.ts";
 export {
   type Balance,
   type ConvertTo,

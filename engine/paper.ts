@@ -23,6 +23,7 @@ import {
   packPapers,
   paperInput,
 } from "./papers/index.ts";
+import type { StockList } from "./papers/stock/index.ts";
 import { type ProveResult, timeCurrentsOf } from "./prove/index.ts";
 
 export { documentToPdf, type PdfOptions } from "./drawing/documentToPdf.ts";
@@ -49,6 +50,8 @@ export interface PackOptions {
   readonly ink?: "colour" | "black" | undefined;
   /** What `prove` answered for this very job: its section then stands in the pack. Absent: the pack has none. */
   readonly proof?: ProveResult | undefined;
+  /** A shop's price list: the shopping list is then priced. */
+  readonly stock?: StockList | undefined;
   /** Told before each paper is written. */
   readonly onPaper?: ((title: string, index: number, count: number) => void) | undefined;
 }
@@ -97,7 +100,7 @@ export async function packFiles(
   if (fault !== undefined) {
     throw new Error(`${fault.field} ${fault.foundMm} is not ${fault.leastMm} to ${fault.mostMm}`);
   }
-  const input = paperInput(design, result, { fingerprint, paper });
+  const input = paperInput(design, result, { fingerprint, paper, stock: options.stock });
   const isAllBlack = ink === "black";
   const print = { ...BOARD_PRINT, ...options.board, paper };
   const shown = proof === undefined ? null : { result: proof, plots: timeCurrentsOf(checked) };

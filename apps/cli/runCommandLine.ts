@@ -59,6 +59,7 @@ function makeProgram(world: World, finish: (code: ExitCode | Promise<ExitCode>) 
     .requiredOption("--out <folder>", "where to put it: an empty folder or a former pack")
     .option("--paper <size>", "a4, a3 or letter", "a4")
     .option("--ink <ink>", "colour, or black for a printer that breaks greys into dots", "colour")
+    .option("--stock <file>", "a shop's price list as CSV: prices on the shopping list")
     .option("--board-width <mm>", "greatest width of a full-size loom board; 1200 unless said")
     .option("--margin <mm>", "what the printer leaves white on each side of a board's sheets; 10")
     .option("--overlap <mm>", "how far a board's sheets lie over each other; 10")
@@ -124,6 +125,7 @@ function addSupplyCommands(
     .option("--to <V>", "6 or 12")
     .option("--earth <pole>", "negative or positive")
     .option("--out <file>", "write the new job to a file")
+    .option("--stock <file>", "a shop's price list as CSV: what the conversion costs")
     .option("--json", "one JSON object")
     .action((path, options) => finish(convertCommand(world, path, options)));
 }

@@ -3,6 +3,7 @@ import { refusalsOfEdits } from "./refusalsOfEdits.ts";
 import { refusalsOfFields } from "./refusalsOfFields.ts";
 import { refusalsOfReferences } from "./refusalsOfReferences.ts";
 import { refusalsOfStates } from "./refusalsOfStates.ts";
+import { refusalsOfStock } from "./refusalsOfStock.ts";
 import { refusalsOfText } from "./refusalsOfText.ts";
 
 /** Every refusal of the job's reader, of a change and of a state: permanent code, what happened, what to do. `{word}` is filled in from the case. */
@@ -12,6 +13,7 @@ export const refusalCatalogue = {
   ...refusalsOfReferences,
   ...refusalsOfEdits,
   ...refusalsOfStates,
+  ...refusalsOfStock,
 } as const;
 
 export type RefusalCode = keyof typeof refusalCatalogue;

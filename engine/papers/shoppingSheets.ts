@@ -12,6 +12,9 @@ const MISSING: Readonly<Record<Missing, string>> = {
   "not-measured": "not measured",
 };
 
+/** Shorter ends of wire are not worth telling, m. */
+const LEAST_LEFT_M = 0.01;
+
 /** What to send to a shop as it is: wire by make and colour, terminals with spares, fuses, connectors, joints. Prices are of the shop's list, or written in. */
 export function shoppingSheets(input: PaperInput): readonly Sheet[] {
   const goods = goodsOf(input);
@@ -85,7 +88,7 @@ export function shoppingCsvRows(input: PaperInput): readonly (readonly CsvValue[
 }
 
 function leftoverText({ reels, leftoverCount }: PricedShopping["rows"][number]): string | null {
-  const left = reels.filter(({ leftoverM }) => leftoverM > 0);
+  const left = reels.filter(({ leftoverM }) => leftoverM >= LEAST_LEFT_M);
   if (left.length > 0) return left.map(({ leftoverM }) => `${leftoverM.toFixed(2)} m`).join(", ");
   return leftoverCount === null || leftoverCount === 0 ? null : String(leftoverCount);
 }

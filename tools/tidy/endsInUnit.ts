@@ -50,6 +50,8 @@ const ENDINGS = [
   "Level",
   "Bits",
   "Pa",
+  /** An amount of money in the currency that stands beside it. */
+  "Price",
 ] as const;
 
 /** Whole names that are a unit, a mathematical symbol beside its equation, or a count by nature. */

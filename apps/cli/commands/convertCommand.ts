@@ -1,18 +1,26 @@
-import { type ConvertTo, conversionOf, type Refusal, writeJob } from "@copperwright/engine";
+import {
+  type ConvertTo,
+  conversionCost,
+  conversionOf,
+  type Refusal,
+  writeJob,
+} from "@copperwright/engine";
 import { printConvert } from "../print/printConvert.ts";
 import { argumentRefusal, refuse } from "../refuse.ts";
 import type { ExitCode, World } from "../world.ts";
 import { commonFields, printJson } from "./command.ts";
 import { readJobArgument } from "./jobArgument.ts";
+import { stockOption } from "./stockOption.ts";
 
 interface ConvertOptions {
   readonly to?: string;
   readonly earth?: string;
   readonly out?: string;
+  readonly stock?: string;
   readonly json?: boolean;
 }
 
-/** `copperwright convert JOB --to 6|12 [--earth negative|positive] --out FILE [--json]`: the plan and the new job, checked. */
+/** `copperwright convert JOB --to 6|12 [--earth negative|positive] --out FILE [--stock FILE] [--json]`: the plan, the new job, checked, and what it costs. */
 export function convertCommand(world: World, path: string, options: ConvertOptions): ExitCode {
   const json = options.json ?? false;
   const refused = (refusals: readonly Refusal[]): ExitCode =>
@@ -21,7 +29,10 @@ export function convertCommand(world: World, path: string, options: ConvertOptio
   if (!read.ok) return refused(read.refusals);
   const asked = readConvertTo(options);
   if (!asked.ok) return refused(asked.refusals);
+  const list = stockOption(world, options.stock);
+  if (!list.ok) return refused(list.refusals);
   const conversion = conversionOf(read.job, asked.to);
+  const cost = list.stock === null ? null : conversionCost(conversion, list.stock);
   if (options.out !== undefined) {
     const written = world.writeText(options.out, writeJob(conversion.job));
     if (!written.ok) {
@@ -37,8 +48,10 @@ export function convertCommand(world: World, path: string, options: ConvertOptio
     to: asked.to,
     out: options.out ?? null,
     ...plan,
+    cost,
   };
-  world.out(json ? printJson(answer) : printConvert(read.job, conversion, options.out ?? null));
+  const shown = { conversion, cost, out: options.out ?? null };
+  world.out(json ? printJson(answer) : printConvert(read.job, shown));
   return conversion.after.verdict === "fit" ? 0 : 1;
 }
 

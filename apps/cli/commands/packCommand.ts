@@ -19,11 +19,13 @@ import type { ExitCode, World } from "../world.ts";
 import type { BoardOptions, BoardWanted } from "./boardOptions.ts";
 import { commonFields, printJson } from "./command.ts";
 import { readJobArgument } from "./jobArgument.ts";
+import { stockOption } from "./stockOption.ts";
 
 interface PackOptions extends BoardOptions {
   readonly out: string;
   readonly paper?: string;
   readonly ink?: string;
+  readonly stock?: string;
   readonly json?: boolean;
 }
 
@@ -42,14 +44,16 @@ export async function packCommand(
   const common = commonFields("pack", read.ok ? read : null);
   const { BOARD_PRINT, boardOptions } = await import("./boardOptions.ts");
   const asked = boardOptions(world, options);
+  const sold = stockOption(world, options.stock);
   const refusals = [
     ...(read.ok ? [] : read.refusals),
+    ...(sold.ok ? [] : sold.refusals),
     ...choiceRefusals("--paper", paper, SIZES, "There is no such paper size."),
     ...choiceRefusals("--ink", ink, INKS, "There is no such choice of ink."),
     ...(asked.ok ? [] : asked.refusals),
     ...folderRefusals(world, out),
   ];
-  if (!read.ok || !asked.ok || refusals.length > 0)
+  if (!read.ok || !asked.ok || !sold.ok || refusals.length > 0)
     return refuse(world, refusals, { json, common });
   world.err("Checking the job.\n");
   const checked = checkedJob(read.job);
@@ -57,6 +61,7 @@ export async function packCommand(
   const proof = await proofOf(world, checked);
   const files = await drawn(world, checked, {
     ...(proof && { proof }),
+    ...(sold.stock && { stock: sold.stock }),
     fingerprint: read.fingerprint,
     paper: paper as PaperSize,
     ink: ink as "colour" | "black",
@@ -98,7 +103,7 @@ async function proofOf(
 async function drawn(
   world: World,
   checked: CheckedJob,
-  made: Pick<EnginePackOptions, "fingerprint" | "paper" | "ink" | "board" | "proof">,
+  made: Pick<EnginePackOptions, "fingerprint" | "paper" | "ink" | "board" | "proof" | "stock">,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const { PAPER_FONT_FILES, packFiles } = await import("@copperwright/engine/paper");
   const fonts = Object.fromEntries(

@@ -1,14 +1,25 @@
-import { type Conversion, type Job, printNumber } from "@copperwright/engine";
+import { type Conversion, type Job, type PricedShopping, printNumber } from "@copperwright/engine";
 import { printTable } from "../printTable.ts";
 import { wrapText } from "../wrapText.ts";
+import { printStock } from "./printStock.ts";
 
 const amps = (currentA: number | null): string =>
   currentA === null ? "" : `${printNumber(currentA, 2)} A`;
 const rpm = (speedRpm: number | null): string =>
   speedRpm === null ? "none" : `${printNumber(Math.ceil(speedRpm / 10) * 10, 0)} rpm`;
 
+/** What `convert` shows: the plan, its price where a list was given, and where the new job was written. */
+export interface ShownConversion {
+  readonly conversion: Conversion;
+  readonly cost: PricedShopping | null;
+  readonly out: string | null;
+}
+
 /** A conversion in words: every part with its reason, fuses, wires, balance, and what the check says of the result. */
-export function printConvert(before: Job, plan: Conversion, out: string | null): string {
+export function printConvert(
+  before: Job,
+  { conversion: plan, cost, out }: ShownConversion,
+): string {
   const { supply } = plan.job;
   const parts = [
     wrapText(
@@ -19,6 +30,7 @@ export function printConvert(before: Job, plan: Conversion, out: string | null):
     fusesOf(plan),
     wiresOf(plan),
     balancesOf(plan),
+    cost === null ? "" : printStock(cost),
     verdictOf(plan),
     out === null ? "No file was asked for: give --out FILE to keep the new job." : `Wrote ${out}`,
   ];
