@@ -100,6 +100,7 @@ export {
   sceneSource,
   sectionScenes,
   sideViewScene,
+  surveyScene,
   type TestSheetRow,
   type TestSheetSection,
   type TestVerdict,

@@ -22,6 +22,7 @@ export { fuseHolds } from "./fuseHolds.ts";
 export { type Inrush, lampInrush } from "./lampInrush.ts";
 export { wireDropV } from "./loadSizing.ts";
 export type { Shortfall } from "./makeFits.ts";
+export { makesNamed, type NamedMakes } from "./makesNamed.ts";
 export { type HeatWire, modelCurrentA } from "./modelCurrentA.ts";
 export { rateKept } from "./rateKept.ts";
 export { type Rating, type RatingQuestion, ratingOf } from "./ratingOf.ts";

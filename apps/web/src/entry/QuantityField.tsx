@@ -34,7 +34,7 @@ export function QuantityField({
       ? null
       : read === null
         ? `"${typed}" is no number`
-        : `must lie between ${printQuantity(least, unit)} and ${printQuantity(most, unit)}`;
+        : `must lie between ${quantityText(least, unit)} and ${quantityText(most, unit)}`;
   return (
     <div className="entry">
       <label htmlFor={id} className="note">
@@ -45,7 +45,7 @@ export function QuantityField({
         className="field"
         inputMode="decimal"
         autoComplete="off"
-        value={typed ?? (value === null ? "" : printQuantity(value, unit))}
+        value={typed ?? (value === null ? "" : quantityText(value, unit))}
         placeholder={unit}
         aria-describedby={`${id}-read`}
         aria-invalid={fault !== null}
@@ -62,4 +62,13 @@ export function QuantityField({
       </p>
     </div>
   );
+}
+
+/** As the engine prints it; a unit it has no manner for stands behind the bare number. */
+function quantityText(value: number, unit: string): string {
+  try {
+    return printQuantity(value, unit);
+  } catch {
+    return `${value}\u00a0${unit}`.trim();
+  }
 }

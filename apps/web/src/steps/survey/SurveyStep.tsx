@@ -1,5 +1,80 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect, useState } from "react";
+import { useAnswer } from "../../engine/useAnswer.ts";
+import { noteStep, useBench } from "../../store/benchStore.ts";
+import { FoundWiring } from "./FoundWiring.tsx";
+import { PartPicker } from "./PartPicker.tsx";
+import { PhotographVerbs } from "./PhotographVerbs.tsx";
+import { SideSheet } from "./SideSheet.tsx";
+import { SurveySlip } from "./SurveySlip.tsx";
+import "./survey.css";
+import { newStation } from "./newStation.ts";
+import { UnknownList } from "./UnknownList.tsx";
+import { Unplaced } from "./Unplaced.tsx";
 
+const LISTS = ["unknown", "parts", "wiring", "photograph"] as const;
+export type SurveyList = (typeof LISTS)[number];
+
+/** The machine as it stands: where everything is, how far apart, what is not known yet. */
 export default function SurveyStep(): ReactNode {
-  return <h1>Survey</h1>;
+  const { answer: unknown } = useAnswer("surveyUnknown", undefined);
+  const [list, setList] = useState<SurveyList>("unknown");
+  const [slipAt, setSlipAt] = useState<{ x: number; y: number } | undefined>(undefined);
+  const wireCount = useBench((bench) => bench.document!.job.wires.length);
+  const partCount = useBench((bench) => bench.document!.job.parts.length);
+  const stationCount = useBench((bench) => bench.document!.job.stations.length);
+  const [scaling, setScaling] = useState(false);
+  useNote(unknown?.length ?? null, stationCount);
+  const words: Readonly<Record<SurveyList, string>> = {
+    unknown: `Still unknown ${unknown?.length ?? ""}`,
+    parts: `Add a part, ${partCount} there`,
+    wiring: `Wiring as found, ${wireCount}`,
+    photograph: "Photograph",
+  };
+  return (
+    <div className="survey">
+      <SideSheet onPick={setSlipAt} isScaling={scaling} onScaled={() => setScaling(false)} />
+      <section className="survey-lists" aria-label="What belongs to the survey">
+        <div className="survey-heads" role="tablist" aria-label="Lists">
+          {LISTS.map((name) => (
+            <button
+              key={name}
+              type="button"
+              role="tab"
+              aria-selected={name === list}
+              className="plain survey-head"
+              onClick={() => setList(name)}
+            >
+              {words[name]}
+            </button>
+          ))}
+          <button
+            type="button"
+            className={stationCount === 0 ? "act filled" : "act"}
+            onClick={() => void newStation()}
+          >
+            {stationCount === 0 ? "place the first station" : "add a station"}
+          </button>
+        </div>
+        <div className="survey-list" role="tabpanel" aria-label={words[list]}>
+          {list === "unknown" && <UnknownList unknown={unknown} />}
+          {list === "parts" && <PartPicker />}
+          {list === "wiring" && <FoundWiring />}
+          {list === "photograph" && <PhotographVerbs isScaling={scaling} onScaling={setScaling} />}
+        </div>
+      </section>
+      <Unplaced />
+      <SurveySlip at={slipAt} onAddPart={() => setList("parts")} />
+    </div>
+  );
+}
+
+function useNote(unknownCount: number | null, stationCount: number): void {
+  useEffect(() => {
+    if (unknownCount === null) return;
+    const isBegun = stationCount > 0;
+    noteStep("survey", {
+      text: unknownCount === 0 ? "all known" : `${unknownCount} unknown`,
+      box: unknownCount === 0 ? "ticked" : isBegun ? "half" : "empty",
+    });
+  }, [unknownCount, stationCount]);
 }
