@@ -34,7 +34,7 @@ export interface PartStep {
   readonly symbolPins?: readonly [above: string, below: string] | undefined;
   /** Upside down: a battery on a positive-earth machine, a diode the other way. */
   readonly isTurned?: boolean | undefined;
-  /** Of a part drawn in two places, as a relay is. */
+  /** Of a part drawn in two places, as a relay or the filaments of one lamp are. */
   readonly half?: PartHalf | undefined;
   /** Where its other half stands; worded while the sheet is drawn. */
   readonly crossNote?: string | undefined;
@@ -44,7 +44,8 @@ export interface PartStep {
 
 /** Which half of a part a step shows, and how the other is told of. */
 export interface PartHalf {
-  readonly is: "coil" | "contact";
+  /** "coil", "contact", or the pin of a filament. */
+  readonly is: string;
   /** "contact": what the other half is called. */
   readonly other: string;
   /** Where the other half stands when it is not on these sheets: "contact on sheet headlamp". */

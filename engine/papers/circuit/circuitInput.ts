@@ -18,6 +18,7 @@ import { partSymbol } from "./partSymbol.ts";
 import { type PointWords, placeWords } from "./pointWords.ts";
 import { relayHalf } from "./relayHalf.ts";
 import type { Placed } from "./sheetLinks.ts";
+import { twinFilament } from "./twinFilament.ts";
 import type { WorkingState } from "./workingState.ts";
 
 /** Everything the wording of one sheet needs. */
@@ -168,18 +169,21 @@ function partStep(wording: Wording, { link, above }: Placed): CircuitStep {
   const showsTable = part.kind === "switch" && !wording.shown.has(part.id);
   if (showsTable) wording.shown.add(part.id);
   const turned = isTurned(part, link, pinAbove);
+  const { job } = wording.input;
+  const twin = twinFilament(job, wording.graph, wording.levels, part, { link, pinBelow });
   return {
     kind: "part",
     id: part.id,
     symbol: partSymbol(link, part),
     name: part.id,
-    note: partNote(wording.input.job, part, link.kind === "coil" ? "coil" : "whole"),
+    note: partNote(job, part, link.kind === "coil" ? "coil" : "whole"),
     pinAbove: bare(pinAbove),
     pinBelow: bare(pinBelow),
     ...(turned ? { isTurned: true } : {}),
     ...(part.kind === "relay"
-      ? { half: relayHalf(wording.input.job, wording.graph, wording.levels, part, link) }
+      ? { half: relayHalf(job, wording.graph, wording.levels, part, link) }
       : {}),
+    ...twin,
     ...(showsTable && part.kind === "switch" ? { contacts: contactsOf(part) } : {}),
   };
 }
