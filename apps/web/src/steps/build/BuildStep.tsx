@@ -1,10 +1,11 @@
+import type { BuildCard } from "@copperwright/engine/scenes";
 import { type ReactNode, useEffect, useState } from "react";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { choose, noteStep, useBench } from "../../store/benchStore.ts";
 import { useAwakeScreen } from "../../store/useAwakeScreen.ts";
 import { BuildList } from "./BuildList.tsx";
 import "./build.css";
-import { doneOf, isDone } from "./buildDone.ts";
+import { type DoneMarks, doneOf, isDone } from "./buildDone.ts";
 import { WireCard } from "./WireCard.tsx";
 
 /** One wire a card, in the order of their numbers: cut, both ends, done. */
@@ -22,12 +23,14 @@ export default function BuildStep(): ReactNode {
     const box = doneCount === 0 ? "empty" : doneCount === count ? "ticked" : "half";
     noteStep("build", { text: `${doneCount} of ${count}`, box });
   }, [cards, doneCount, count]);
+  const at = index ?? startAt(cards ?? [], done, chosen?.kind === "wire" ? chosen.id : null);
+  // The card stays until the hand goes on, even when its last tick comes from another device.
+  useEffect(() => {
+    if (cards !== null && index === null) setIndex(at);
+  }, [cards, index, at]);
   if (fault !== null) return <p role="alert">The cards could not be made: {fault}</p>;
   if (cards === null) return <p className="note waiting">making the cards</p>;
   if (count === 0) return <p className="waiting">Nothing to build: this job has no new wire.</p>;
-  const firstOpen = cards.findIndex((card) => !isDone(card, done));
-  const ofChosen = chosen?.kind === "wire" ? cards.findIndex(({ wire }) => wire === chosen.id) : -1;
-  const at = index ?? (ofChosen >= 0 ? ofChosen : Math.max(0, firstOpen));
   const go = (next: number): void => {
     const card = cards[next];
     if (card === undefined) return;
@@ -53,6 +56,17 @@ export default function BuildStep(): ReactNode {
       <BuildList cards={cards} done={done} at={at} onGo={go} />
     </div>
   );
+}
+
+/** The wire chosen elsewhere, else the first that is not done. */
+function startAt(cards: readonly BuildCard[], done: DoneMarks, chosenWire: string | null): number {
+  const ofChosen = cards.findIndex(({ wire }) => wire === chosenWire);
+  return ofChosen >= 0
+    ? ofChosen
+    : Math.max(
+        0,
+        cards.findIndex((card) => !isDone(card, done)),
+      );
 }
 
 /** The next card that is not done, from here on and round again. */
