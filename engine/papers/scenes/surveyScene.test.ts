@@ -21,7 +21,15 @@ describe("the machine to be surveyed", () => {
         expect(xMm >= 0 && xMm <= room.widthMm && yMm >= 0 && yMm <= room.heightMm).toBe(true);
       }
       const shown = scene.stations.filter(({ label }) => label !== null).length;
-      expect(shown).toBeGreaterThan(scene.stations.length * 0.7);
+      expect(shown).toBeGreaterThan(scene.stations.length / 2);
+      const lengths = scene.runs.flatMap(({ box }) => (box === null ? [] : [box]));
+      for (const [i, one] of lengths.entries()) {
+        for (const other of lengths.slice(i + 1)) {
+          const isClear =
+            Math.abs(one.xMm - other.xMm) >= 13 || Math.abs(one.yMm - other.yMm) >= 5.4;
+          expect(isClear).toBe(true);
+        }
+      }
     });
   }
 

@@ -48,11 +48,13 @@ export interface SurveyRun {
   readonly lengthMm: number | null;
   readonly basis: Basis | null;
   readonly flex: boolean;
-  /** Middle of the box its length stands in. */
-  readonly box: PointMm;
+  /** Middle of the box its length stands in; null where there is no room for one near it. */
+  readonly box: PointMm | null;
 }
 
 const RING_MM = 3;
+/** A box further from the middle of its run would be taken for another's. */
+const BOX_REACH_MM = 7;
 const BOX = { widthMm: 13, heightMm: 5.4 } as const;
 const LINE_PITCH_MM = 4.2;
 const HOLDS_MM = 34;
@@ -124,7 +126,7 @@ function labelsOf(
     }),
     runs: view.runs.map(({ run, fromStation, toStation, flex }) => {
       const { lengthMm } = job.runs.find(({ id }) => id === run)!;
-      const { x, y } = between(spots.get(fromStation)!, spots.get(toStation)!);
+      const box = blockOf.get(`run ${run}`);
       return {
         id: run,
         from: fromStation,
@@ -132,7 +134,7 @@ function labelsOf(
         lengthMm: lengthMm?.value ?? null,
         basis: lengthMm?.basis ?? null,
         flex,
-        box: { xMm: x, yMm: y },
+        box: box === undefined ? null : { xMm: box.x + box.width / 2, yMm: box.y + box.height / 2 },
       };
     }),
   };
@@ -151,44 +153,46 @@ function placedWords(
   page: { readonly widthMm: number; readonly heightMm: number },
 ) {
   const middle = { x: page.widthMm / 2, y: page.heightMm / 2 };
-  return placeBlocks(
-    [
-      ...view.runs.map(({ run, fromStation, toStation }) => ({
-        id: `run ${run}`,
-        anchor: between(spots.get(fromStation)!, spots.get(toStation)!),
-        towardsDeg: 0,
-        offMm: 0,
-        hasLeader: false,
-        ...BOX,
-      })),
-      ...said.map(({ id, name, holds }) => {
-        const anchor = spots.get(id)!;
-        const away = Math.atan2(anchor.y - middle.y, anchor.x - middle.x);
-        return {
-          id,
-          anchor,
-          towardsDeg: (away * 180) / Math.PI,
-          offMm: RING_MM + 0.8,
-          widthMm: Math.max(measureTextMm(name, CAP_MM.text, 700), measureTextMm(holds, 2.2, 400)),
-          heightMm: holds === "" ? LINE_PITCH_MM : 2 * LINE_PITCH_MM,
-        };
-      }),
-    ],
-    {
-      lines: view.runs.map(({ fromStation, toStation }) => ({
-        line: { a: spots.get(fromStation)!, b: spots.get(toStation)! },
-        halfMm: 0.6,
-        isCrossable: true,
-      })),
-      rectangles: [...spots.values()].map(({ x, y }) => ({
-        x: x - RING_MM,
-        y: y - RING_MM,
-        width: 2 * RING_MM,
-        height: 2 * RING_MM,
-      })),
-    },
+  const lines = view.runs.map(({ fromStation, toStation }) => ({
+    line: { a: spots.get(fromStation)!, b: spots.get(toStation)! },
+    halfMm: 0.6,
+    isCrossable: true,
+  }));
+  const rings = [...spots.values()].map(({ x, y }) => ({
+    x: x - RING_MM,
+    y: y - RING_MM,
+    width: 2 * RING_MM,
+    height: 2 * RING_MM,
+  }));
+  const boxes = placeBlocks(
+    view.runs.map(({ run, fromStation, toStation }) => ({
+      id: `run ${run}`,
+      anchor: between(spots.get(fromStation)!, spots.get(toStation)!),
+      towardsDeg: -90,
+      offMm: 0,
+      hasLeader: false,
+      ...BOX,
+    })),
+    { lines: [], rectangles: rings },
+    { leftMm: 1, rightMm: page.widthMm - 1, reachMm: BOX_REACH_MM },
+  ).filter(({ isFree, y }) => isFree && y > 0);
+  const names = placeBlocks(
+    said.map(({ id, name, holds }) => {
+      const anchor = spots.get(id)!;
+      const away = Math.atan2(anchor.y - middle.y, anchor.x - middle.x);
+      return {
+        id,
+        anchor,
+        towardsDeg: (away * 180) / Math.PI,
+        offMm: RING_MM + 0.8,
+        widthMm: Math.max(measureTextMm(name, CAP_MM.text, 700), measureTextMm(holds, 2.2, 400)),
+        heightMm: holds === "" ? LINE_PITCH_MM : 2 * LINE_PITCH_MM,
+      };
+    }),
+    { lines, rectangles: [...rings, ...boxes] },
     { leftMm: 1, rightMm: page.widthMm - 1, reachMm: 40 },
   );
+  return [...boxes, ...names];
 }
 
 const between = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });

@@ -9,19 +9,23 @@ type RunMarkProps = {
   readonly a: PlaceMm;
   readonly b: PlaceMm;
   readonly isChosen: boolean;
+  /** One of its stations is being dragged. */
+  readonly isMoved: boolean;
   readonly onPick: (at: { x: number; y: number }) => void;
 };
 
 /** A run with its length in a box: full and plain where it was measured, dashed with ≈ where it is guessed. */
-export function RunMark({ run, a, b, isChosen, onPick }: RunMarkProps): ReactNode {
+export function RunMark({ run, a, b, isChosen, isMoved, onPick }: RunMarkProps): ReactNode {
   const group = useRef<SVGGElement>(null);
   const isMeasured = run.lengthMm !== null && run.basis !== "estimated";
-  const middle = { x: (a.xMm + b.xMm) / 2, y: (a.yMm + b.yMm) / 2 };
+  const between = { xMm: (a.xMm + b.xMm) / 2, yMm: (a.yMm + b.yMm) / 2 };
+  const box = isMoved || run.box === null ? between : run.box;
+  const hasBox = run.box !== null || isChosen;
   const text = lengthText(run);
   const width = Math.max(9, 3.4 + text.length * 2.05);
   const pick = (): void => {
     choose({ kind: "run", id: run.id });
-    const box = group.current?.querySelector("rect")?.getBoundingClientRect();
+    const box = group.current?.querySelector("rect, .run-core")?.getBoundingClientRect();
     if (box !== undefined) onPick({ x: box.right, y: box.top });
   };
   const line = { x1: a.xMm, y1: a.yMm, x2: b.xMm, y2: b.yMm };
@@ -46,16 +50,20 @@ export function RunMark({ run, a, b, isChosen, onPick }: RunMarkProps): ReactNod
       <line {...line} className="run-edge" strokeDasharray={isMeasured ? undefined : "2 1.2"} />
       <line {...line} className="run-core" />
       {run.flex && <Flex a={a} b={b} />}
-      <rect
-        className={isMeasured ? "run-box" : "run-box guessed"}
-        x={middle.x - width / 2}
-        y={middle.y - 2.7}
-        width={width}
-        height={5.4}
-      />
-      <text x={middle.x} y={middle.y + 1.25} className={isMeasured ? "" : "guessed"}>
-        {text}
-      </text>
+      {hasBox && (
+        <rect
+          className={isMeasured ? "run-box" : "run-box guessed"}
+          x={box.xMm - width / 2}
+          y={box.yMm - 2.7}
+          width={width}
+          height={5.4}
+        />
+      )}
+      {hasBox && (
+        <text x={box.xMm} y={box.yMm + 1.25} className={isMeasured ? "" : "guessed"}>
+          {text}
+        </text>
+      )}
     </g>
   );
 }

@@ -88,6 +88,7 @@ function Over({
           a={place.get(run.from)!}
           b={place.get(run.to)!}
           isChosen={run.id === chosen}
+          isMoved={moved?.id === run.from || moved?.id === run.to}
           onPick={onPick}
         />
       ))}
