@@ -44,7 +44,7 @@ export function packPapers(
     listed("11-findings", "Findings and their working", findingSheets(input), null),
     supplyPaper(input, "12-supply"),
     locationPaper(input, "13-location-view"),
-    ...boardPapers(input, "14-board", bundleOf, print),
+    ...boardPapers(input, { board: "14-board", loose: "14-loose-wires" }, bundleOf, print),
     listed(
       "15-bundle-sections",
       "Bundle sections",

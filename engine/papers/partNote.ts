@@ -9,8 +9,13 @@ export function partNote(job: Job, part: Part, of: "whole" | "coil" = "whole"): 
   const place = job.stations.find(({ id }) => id === part.station)?.name;
   const full = of === "coil" && part.kind === "relay" ? coilText(part) : ratingText(part);
   const rating = part.name.includes(full) ? "" : withoutNamed(full, part.name);
-  return [part.name, rating, place].filter((word) => word !== undefined && word !== "").join(", ");
+  const words = [part.name, rating, place].filter((word) => word !== undefined && word !== "");
+  return unbroken(words.join(", "));
 }
+
+/** A figure is not parted from its unit at the end of a line. */
+const unbroken = (text: string): string =>
+  text.replace(/(\d) (V|W|A|Ah|mm|Ω|kΩ)(?![a-z])/g, "$1\u00A0$2");
 
 /** "20 A blade" beside the name "main 20 A" is "blade". */
 const withoutNamed = (rating: string, name: string): string => {

@@ -1,25 +1,29 @@
-import { colourWords } from "../colourText.ts";
 import type { PackPaper } from "../packPaper.ts";
 import type { PaperInput } from "../paperInput.ts";
-import { compareNumbers, numberOf } from "../wireRows.ts";
 import { nameOf } from "./boardBlocks.ts";
 import { type BoardDrawing, boardDrawing } from "./boardDrawing.ts";
 import type { BoardPrint } from "./boardPrint.ts";
 import { boardTiling, tilePage } from "./boardTiles.ts";
 import type { BundleReader } from "./bundles.ts";
+import { looseWireSheets, wiresOffBoards } from "./looseWireSheets.ts";
 import { mapSheets } from "./mapSheets.ts";
 import { rollPage } from "./rollPage.ts";
 
-/** One paper a loom: tile map, tiles, and the whole board for a roll or a plotter. A loom with nothing measured has none. */
+/**
+ * One paper a loom: tile map, tiles, and the whole board for a roll or a plotter. A loom with nothing measured has none; its wires stand with the loose
+ * ones on a paper of their own, so that every wire to be made is on exactly one of these papers.
+ */
 export function boardPapers(
   input: PaperInput,
-  name: string,
+  names: { readonly board: string; readonly loose: string },
   bundleOf: BundleReader,
   print: BoardPrint,
 ): readonly PackPaper[] {
-  return input.job.looms.flatMap((loom) => {
+  const looms = input.job.looms.flatMap((loom) => {
     const drawing = boardDrawing(input, loom.id, bundleOf, print.boardWidthMm);
-    if (drawing === null) return [];
+    return drawing === null ? [] : [{ loom, drawing }];
+  });
+  const boards = looms.map(({ loom, drawing }): PackPaper => {
     const title = `Board: ${loom.name}`;
     const tiling = boardTiling(drawing, print);
     const maps = mapSheets(input, title, drawing, tiling, print);
@@ -37,19 +41,27 @@ export function boardPapers(
           words: { title, pageOrder, pageCount },
         }),
     }));
-    return [
-      {
-        name: `${name}-${loom.id}`,
-        title,
-        sheets: [...maps, ...tiles],
-        rows: pegRows(input, drawing),
-        drawings: null,
-        plots: [
-          { name: `${name}-${loom.id}-whole`, page: rollPage(drawing, print, input.info, title) },
-        ],
-      },
-    ];
+    return {
+      name: `${names.board}-${loom.id}`,
+      title,
+      sheets: [...maps, ...tiles],
+      rows: pegRows(input, drawing),
+      drawings: null,
+      plots: [
+        {
+          name: `${names.board}-${loom.id}-whole`,
+          page: rollPage(drawing, print, input.info, title),
+        },
+      ],
+    };
   });
+  const off = wiresOffBoards(
+    input,
+    looms.map(({ drawing }) => drawing),
+  );
+  const sheets = looseWireSheets(input, off);
+  const loose = { name: names.loose, title: "Loose wires", rows: null, drawings: null };
+  return sheets.length === 0 ? boards : [...boards, { ...loose, sheets }];
 }
 
 /** Every peg and joint for a spreadsheet: where it is along the loom and on the board. */
@@ -72,10 +84,3 @@ function pegRows(input: PaperInput, { layout, shiftMm }: BoardDrawing): PackPape
   ]);
   return [["kind", "label", "fromDatumMm", "place", "xMm", "yMm"], ...pegs, ...joints];
 }
-
-/** Wires that lie in no loom, for whoever looks for them on a board. */
-export const looseWires = ({ job }: PaperInput): readonly string[] =>
-  job.wires
-    .filter(({ loom, status }) => loom === undefined && status !== "remove")
-    .map((wire) => `${numberOf(wire)} ${colourWords(wire.colour)}`)
-    .sort(compareNumbers);

@@ -30,7 +30,7 @@ const DECISIONS: Readonly<Record<string, string>> = {
   "0010": "states told by groups of switches that act on each other",
   "0011": "open places in series, or carrying nothing",
   "0012": "wires settled for every short at once, by the bound over every current",
-  "0013": "shorts screened, every 1009th solved in full",
+  "0013": "shorts screened, every 499th solved in full",
 };
 
 /** Never on more than this one page: of the open findings as many as there is room for, the number of the others told. */
