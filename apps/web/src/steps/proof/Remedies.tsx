@@ -4,6 +4,7 @@ import type { Consequence } from "../../engine/engineApi.ts";
 import { front } from "../../engine/engineClient.ts";
 import { say, useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
+import { consequenceText, operationOf } from "./consequenceText.ts";
 import type { SpokenFinding } from "./findingRows.ts";
 
 /** What would mend it: each change tried on the whole job, its consequence told before it is made; applied, seen, undone. */
@@ -54,7 +55,9 @@ function RemedyCard({ remedy, finding, isFirst }: CardProps): ReactNode {
         <b>{words}</b>
       </p>
       <p className="note">
-        {operation === null ? "to be done by hand" : consequenceText(consequence)}
+        {operation === null
+          ? "to be done by hand"
+          : `${remedy.cures === true ? "proved to cure it · " : ""}${consequenceText(consequence)}`}
       </p>
       {operation !== null && (
         <button
@@ -68,14 +71,6 @@ function RemedyCard({ remedy, finding, isFirst }: CardProps): ReactNode {
       )}
     </div>
   );
-}
-
-/** The changes of a remedy as one act; null where it is only words. */
-export function operationOf({ change }: Remedy, finding: SpokenFinding): Operation | null {
-  const operations = change as readonly Operation[];
-  if (operations.length === 0) return null;
-  if (operations.length === 1) return operations[0]!;
-  return { op: "batch", name: `Mend ${finding.subject.id}`, operations };
 }
 
 /** What the act is called in the undo list: short, with the thing and its new value. */
@@ -102,23 +97,4 @@ function useConsequence(operation: Operation | null): Consequence | null {
     };
   }, [words, editCount]);
   return tried;
-}
-
-const COUNTED = ["stop", "mend", "advise", "notProven"] as const;
-const SAID: Readonly<Record<(typeof COUNTED)[number], string>> = {
-  stop: "stop",
-  mend: "mend",
-  advise: "advise",
-  notProven: "not proven",
-};
-
-export function consequenceText(consequence: Consequence | null): string {
-  if (consequence === null) return "being tried";
-  if (!consequence.ok) return `cannot be done: ${consequence.refusals[0]?.message ?? ""}`;
-  const { before, after, verdict } = consequence;
-  const changed = COUNTED.filter((name) => before[name] !== after[name]).map(
-    (name) => `${SAID[name]} ${before[name]} → ${after[name]}`,
-  );
-  const words = verdict === "not-proven" ? "not proven" : verdict;
-  return `${changed.length === 0 ? "the check's counts stay" : changed.join(" · ")} · verdict then: ${words}`;
 }

@@ -1,0 +1,31 @@
+import type { Operation, Remedy } from "@copperwright/engine";
+import type { Consequence } from "../../engine/engineApi.ts";
+import type { SpokenFinding } from "./findingRows.ts";
+
+/** The changes of a remedy as one act; null where it is only words. */
+export function operationOf({ change }: Remedy, finding: SpokenFinding): Operation | null {
+  const operations = change as readonly Operation[];
+  if (operations.length === 0) return null;
+  if (operations.length === 1) return operations[0]!;
+  return { op: "batch", name: `Mend ${finding.subject.id}`, operations };
+}
+
+const COUNTED = ["stop", "mend", "advise", "notProven"] as const;
+const SAID: Readonly<Record<(typeof COUNTED)[number], string>> = {
+  stop: "stop",
+  mend: "mend",
+  advise: "advise",
+  notProven: "not proven",
+};
+
+/** What a change would do to the check, told before it is made. */
+export function consequenceText(consequence: Consequence | null): string {
+  if (consequence === null) return "being tried";
+  if (!consequence.ok) return `cannot be done: ${consequence.refusals[0]?.message ?? ""}`;
+  const { before, after, verdict } = consequence;
+  const changed = COUNTED.filter((name) => before[name] !== after[name]).map(
+    (name) => `${SAID[name]} ${before[name]} → ${after[name]}`,
+  );
+  const words = verdict === "not-proven" ? "not proven" : verdict;
+  return `${changed.length === 0 ? "the check's counts stay" : changed.join(" · ")} · verdict then: ${words}`;
+}
