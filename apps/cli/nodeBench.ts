@@ -11,7 +11,7 @@ export function nodeBench(webFolder: string): BenchWorld {
       join(process.env.XDG_DATA_HOME || join(homedir(), ".local/share"), "copperwright"),
     open: async ({ folder, postgresUrl, port }) => {
       try {
-        const { openBench } = await import("@copperwright/server");
+        const { modestMemory, openBench } = await import("@copperwright/server");
         const bench = await openBench({
           folder: resolve(folder),
           port,
@@ -20,6 +20,7 @@ export function nodeBench(webFolder: string): BenchWorld {
           say: (line) => void process.stderr.write(`${line}\n`),
           ...(postgresUrl === undefined ? {} : { postgresUrl }),
         });
+        modestMemory();
         return { ok: true, bench };
       } catch (error) {
         const why = whyNotOpened(error, port);

@@ -11,6 +11,8 @@ const CLIENTS = 200;
 const POLL_MS = 2000;
 const LASTING_MS = 20_000;
 const WITHOUT_PAUSE_MS = 5000;
+/** Unit of processor time in /proc on Linux, ms. */
+const TICK_MS = 10;
 const DEMO = "brenzach-twin";
 
 interface Bench {
@@ -130,6 +132,12 @@ function memoryMB(pid: number): { readonly now: number; readonly most: number } 
   return { now: field("VmRSS"), most: field("VmHWM") };
 }
 
+/** Processor time a process has had, ms: what it takes, whatever else the machine is doing. Source: proc(5), utime and stime. */
+function processorMs(pid: number): number {
+  const words = readFileSync(`/proc/${pid}/stat`, "utf8").split(") ")[1]!.split(" ");
+  return (Number(words[11]) + Number(words[12])) * TICK_MS;
+}
+
 async function measure(label: string, words: readonly string[]) {
   const bench = await start(words);
   const agents = Array.from({ length: CLIENTS + 1 }, () => new Agent({ keepAlive: true }));
@@ -142,13 +150,16 @@ async function measure(label: string, words: readonly string[]) {
     const wire = JSON.parse((await ask(`/jobs/${key}`)).body.text).wires[0].id;
     const asks = others.map((agent) => asker(bench.base, agent, cookie));
 
+    const beforeMs = processorMs(bench.process.pid!);
     const untilMs = performance.now() + LASTING_MS;
     const [saves, ...polls] = await Promise.all([
       work(ask, key, wire, untilMs),
       ...asks.map((one) => poll(one, POLL_MS, untilMs)),
     ]);
+    const busyMs = processorMs(bench.process.pid!) - beforeMs;
     const often = performance.now() + WITHOUT_PAUSE_MS;
     const crowded = (await Promise.all(asks.map((one) => poll(one, 0, often)))).flat();
+    const crowdedMs = processorMs(bench.process.pid!) - beforeMs - busyMs;
     const memory = memoryMB(bench.process.pid!);
     const times = polls.flat();
     const ms = (name: string, value: number, target?: number) => ({
@@ -165,6 +176,10 @@ async function measure(label: string, words: readonly string[]) {
       ms(`poll, ${CLIENTS} devices every ${POLL_MS / 1000} s, median`, quantile(times, 0.5), 50),
       ms("the same, 95th percentile", quantile(times, 0.95)),
       ms("save meanwhile, median", quantile(saves!, 0.5)),
+      {
+        ...ms("processor taken by all of them and the saves", (100 * busyMs) / LASTING_MS),
+        unit: "% of one",
+      },
       ms(`poll, ${CLIENTS} devices without a pause, median`, quantile(crowded, 0.5)),
       ms("the same, 95th percentile", quantile(crowded, 0.95)),
       {
@@ -172,6 +187,7 @@ async function measure(label: string, words: readonly string[]) {
         value: crowded.length / (WITHOUT_PAUSE_MS / 1000),
         unit: "",
       },
+      ms("processor time a poll", crowdedMs / crowded.length),
       MB("server just started", fresh, 150),
       MB("server after all that", memory.now, 150),
       MB("the most it ever had", memory.most, 150),
