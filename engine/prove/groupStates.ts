@@ -46,12 +46,13 @@ export function groupingOf(
 ): Grouping {
   const { running, opened = new Set<number>(), near, splitFirst, mostSplits } = options;
   const engine = space.engines.find(({ mode }) => (mode === "running") === running)!;
-  const known = new Map<string, readonly boolean[]>();
+  const { pulledKnown } = solver;
   const pulled = (positions: Assignment): readonly boolean[] => {
-    const full = space.completed(positions, engine) ?? positions;
-    const key = JSON.stringify(Object.entries(full).sort());
-    const answer = known.get(key) ?? solver.solve(space.quick(full, STILL)).pulled;
-    known.set(key, answer);
+    const possible = space.completed(positions, engine);
+    const full = possible ?? positions;
+    const key = possible === null ? JSON.stringify(positions) : Object.values(possible).join("|");
+    const answer = pulledKnown.get(key) ?? solver.solve(space.quick(full, STILL)).pulled;
+    pulledKnown.set(key, answer);
     return answer;
   };
   const { graph } = solver;

@@ -37,6 +37,8 @@ export interface ProofSolver {
   /** Share of rated power from which a load counts as working. */
   readonly litRatio: number;
   readonly tally: SolveTally;
+  /** Positions of the relays on the battery alone, by full state as JSON: asked for again and again while groups are made. */
+  readonly pulledKnown: Map<string, readonly boolean[]>;
   readonly solve: (state: QuickState) => QuickSolution;
   readonly solveBoth: (state: QuickState) => BothSolutions;
   /** Power over rated power of every load, alternating ones as solved apart. */
@@ -76,6 +78,7 @@ export function proofSolver(
     loads,
     litRatio: figure("lampLaws", "lit-share", "value").value,
     tally,
+    pulledKnown: new Map(),
     solve: (state) => {
       const solution = compiled.solve(state);
       count(solution.kclResidualA);

@@ -1,10 +1,10 @@
-import type { QuickSolution } from "../operate/index.ts";
+import type { QuickSolution, QuickState } from "../operate/index.ts";
 import { type CurrentTallies, mergedTallies, newCurrentTallies } from "./currentTallies.ts";
 import { type OpenPlace, openPlaces } from "./openPlaces.ts";
 import type { ProofInput } from "./proofInput.ts";
 import { type ProofPlan, proofPlan } from "./proofPlan.ts";
 import { type ProvedWires, provedWires } from "./provedWires.ts";
-import { type ScreenedShorts, screenedShorts } from "./screenedShorts.ts";
+import { type ScreenedShorts, type StateToScreen, screenedShorts } from "./screenedShorts.ts";
 import { type StrayLoad, strayOf } from "./strayOf.ts";
 import { type TruthState, truthOf } from "./truthOf.ts";
 
@@ -101,7 +101,12 @@ export function proveSecond(
   const wires = provedWires(plan, tallies, ofShare([...plan.input.conductors.keys()], share));
   progress?.("shorts", 1, 2);
   const states = statesToScreen(tallies);
-  const screened = screenedShorts(plan, plan.solver.compiled, ofShare(states, share));
+  const screened = screenedShorts(
+    plan,
+    plan.solver.compiled,
+    ofShare(states, share),
+    states.length,
+  );
   progress?.("shorts", 2, 2);
   const after = plan.solver.tally;
   return {
@@ -116,11 +121,16 @@ export function proveSecond(
   };
 }
 
-/** One state for each way nodes are fed best, in order of the nodes. */
-export function statesToScreen({ nodeState }: CurrentTallies) {
-  const once = new Map(
-    nodeState.flatMap((state) => (state === null ? [] : [[JSON.stringify(state), state] as const])),
-  );
+/** One state for each way nodes are fed best, with those nodes, in order of the nodes. */
+export function statesToScreen({ nodeState }: CurrentTallies): readonly StateToScreen[] {
+  const once = new Map<string, { readonly state: QuickState; readonly nodes: Set<number> }>();
+  nodeState.forEach((state, node) => {
+    if (state === null) return;
+    const key = JSON.stringify(state);
+    const known = once.get(key) ?? { state, nodes: new Set() };
+    once.set(key, known);
+    known.nodes.add(node);
+  });
   return [...once.values()];
 }
 

@@ -57,7 +57,7 @@ export function provedResult(
     fuses,
     bundles,
     charge,
-    tolerance: toleranceOf(plan, first.tallies, judged, options),
+    tolerance: toleranceOf(plan, first, judged, options),
   };
 }
 

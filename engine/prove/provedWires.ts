@@ -1,4 +1,4 @@
-import { DEAD_SHORT_OHM, type QuickState } from "../operate/index.ts";
+import { DEAD_SHORT_OHM } from "../operate/index.ts";
 import { ratingOf } from "../size/index.ts";
 import { survivalOfWires, type WireSurvival } from "./allWires.ts";
 import type { CurrentTallies } from "./currentTallies.ts";
@@ -21,25 +21,11 @@ export function provedWires(
   wires: readonly string[],
 ): ProvedWires {
   const weak = weakSolver(plan);
-  const lightV = solvedOnce(plan);
   const judged = survivalOfWires(plan, tallies.lastingA, wires).map((found): JudgedWire => {
-    const survival = withoutHarmlessBridges(plan, tallies, found, lightV);
+    const survival = withoutHarmlessBridges(plan, tallies, found);
     return { survival, worst: worstShort(plan, tallies, survival) };
   });
   return { judged, rows: judged.map((one) => rowOf(plan, one, weak)) };
-}
-
-/** Volts of every state with the engine still and all else drawing least, solved when first asked for. */
-type LightVolts = () => readonly { readonly state: QuickState; readonly nodeV: Float64Array }[];
-
-function solvedOnce({ states, solver }: ProofPlan): LightVolts {
-  let made: ReturnType<LightVolts> | null = null;
-  return () => {
-    made ??= states.flatMap(({ light, engine }) =>
-      engine.mode === "running" ? [] : [{ state: light, nodeV: solver.solve(light).nodeV }],
-    );
-    return made;
-  };
 }
 
 /**
@@ -51,10 +37,9 @@ function withoutHarmlessBridges(
   plan: ProofPlan,
   tallies: CurrentTallies,
   survival: WireSurvival,
-  lightV: LightVolts,
 ): WireSurvival {
   const answers = survival.answers.filter(
-    (answer) => !isHarmless(plan, tallies, survival.wire, { ...answer, lightV }),
+    (answer) => !isHarmless(plan, tallies, survival.wire, answer),
   );
   if (answers.length === survival.answers.length) return survival;
   const { ruling = "saved", leansOnMemory = false } = answers[0] ?? {};
@@ -62,24 +47,32 @@ function withoutHarmlessBridges(
 }
 
 function isHarmless(
-  { solver, input }: ProofPlan,
+  { solver, input, states }: ProofPlan,
   tallies: CurrentTallies,
   wire: string,
-  { exposure, ruling, placed, lightV }: SurvivalAnswer & { readonly lightV: LightVolts },
+  { exposure, ruling, placed }: SurvivalAnswer,
 ): boolean {
   // A touch of a lead before the first fuse is that lead's own matter: it is told there, and is either kept from chafing or a stop.
   if (ruling === "unfused" && exposure.through !== null) return true;
-  const load = solver.loads.find((one) => one.load.ref === exposure.via)?.load;
-  if (ruling !== "unfused" || load === undefined) return false;
+  if (ruling !== "unfused") return false;
+  const bridged = solver.loads.find((one) => one.load.ref === exposure.via);
+  if (bridged === undefined) return false;
   const element = solver.compiled.elementOfConductor.get(wire)!;
-  const [a, b] = load.pins;
+  const [a, b] = bridged.load.pins;
   const node = solver.compiled.jobNetwork.nodes.indexOf.get(a)!;
   const liveV = tallies.nodeV[node]! / 2;
   const short = [{ a, b, ohm: DEAD_SHORT_OHM }];
-  const fed = lightV().filter(({ nodeV }) => Math.abs(nodeV[node]!) > liveV);
+  // Other groups feed the load in none of their combinations or in all: its own hold every way.
+  const fed = states.flatMap(({ light, engine, group }) =>
+    engine.mode !== "running" &&
+    group.elements.has(bridged.element) &&
+    Math.abs(solver.solve(light).nodeV[node]!) > liveV
+      ? [light]
+      : [],
+  );
   const largestA = Math.max(
     0,
-    ...fed.map(({ state }) => Math.abs(solver.solve({ ...state, short }).elementA[element]!)),
+    ...fed.map((state) => Math.abs(solver.solve({ ...state, short }).elementA[element]!)),
   );
   const { makeId, rated } = input.conductors.get(wire)!;
   const bundle = { wireCount: 1, loadedCount: 1 };

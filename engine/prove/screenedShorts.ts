@@ -25,36 +25,57 @@ export interface ScreenedShorts {
 }
 
 /** Every so many-th screened short is solved in full to measure the screening. */
-const CONFIRM_EVERY = 1009;
+const CONFIRM_EVERY = 499;
 /** Smaller currents open no fuse worth the name, A. */
 const LEAST_COMPARED_A = 5;
 /** Pairs screened in one go. */
 const PAIRS_AT_ONCE = 2048;
 
-/** Screens every short of the plan in the states given, one factorisation a state. */
+/** A state with the nodes no other state feeds better. */
+export interface StateToScreen {
+  readonly state: QuickState;
+  readonly nodes: ReadonlySet<number>;
+}
+
+/** Places times states up to which every place is screened in every state; beyond, in the states that feed one of its ends best. */
+const MOST_EVERYWHERE = 200_000;
+
+/**
+ * Screens every short of the plan in the states that feed some node best, one factorisation a state; of a machine too large for that
+ * in the states that feed one of its own ends best.
+ *
+ * @param ofCount  number of states of all shares together.
+ */
 export function screenedShorts(
   plan: ProofPlan,
   compiled: CompiledJob,
-  states: readonly QuickState[],
+  states: readonly StateToScreen[],
+  ofCount = states.length,
 ): ScreenedShorts {
   const shorts = shortPlan(plan);
+  const isEverywhere = shorts.pairs.length * ofCount <= MOST_EVERYWHERE;
   const opening = openingTimes(plan, shorts);
   const tally = newTally(shorts);
-  for (let from = 0; from < shorts.pairs.length; from += PAIRS_AT_ONCE) {
-    const pairs = shorts.pairs.slice(from, from + PAIRS_AT_ONCE);
-    const screen = planScreen(compiled.compiledNetwork, {
-      pairs,
-      shortOhm: shorts.shortOhm,
-      monitoredBranches: shorts.watched,
-    });
-    for (const state of states) {
-      if (!compiled.solve(state).converged) continue;
+  for (const { state, nodes } of states) {
+    const fed = isEverywhere
+      ? shorts.pairs
+      : shorts.pairs.filter(([a, b]) => nodes.has(a) || nodes.has(b));
+    if (fed.length === 0 || !compiled.solve(state).converged) continue;
+    for (let from = 0; from < fed.length; from += PAIRS_AT_ONCE) {
+      const pairs = fed.slice(from, from + PAIRS_AT_ONCE);
+      const screen = planScreen(compiled.compiledNetwork, {
+        pairs,
+        shortOhm: shorts.shortOhm,
+        monitoredBranches: shorts.watched,
+      });
+      // The confirming solves before have moved the workspace on.
+      if (from > 0) compiled.solve(state);
       screenFaults(screen);
       tallyScreen(tally, screen.monitoredA, shorts, opening);
       confirm(tally, plan, compiled, state, { pairs, shorts, screen });
     }
   }
-  const named = (counts: readonly number[]) =>
+  const byFuse = (counts: readonly number[]) =>
     Object.fromEntries(shorts.fuseIds.flatMap((id, k) => (id === "" ? [] : [[id, counts[k]!]])));
   return {
     screenedCount: tally.screenedCount,
@@ -62,7 +83,7 @@ export function screenedShorts(
     largestErrorPercent: tally.largestErrorPercent,
     neighbourErrorPercent: tally.neighbourErrorPercent,
     relayMovedCount: tally.relayMovedCount,
-    firstToOpen: named(tally.first),
+    firstToOpen: byFuse(tally.first),
     overlaps: Object.fromEntries(
       shorts.fuseIds.flatMap((id, k) =>
         id === "" ? [] : [[id, shorts.fuseIds.filter((_, j) => tally.overlap[k]!.has(j))]],

@@ -59,6 +59,11 @@ export function stateSpace(job: Job): StateSpace {
     ...(flashes ? [{ id: FLASH, positions: ["off", "on"], driven: null }] : []),
   ];
   const engines = enginesOf(job);
+  const modes = ["stopped", "cranking", "running"] as const;
+  const atRest = new Map(
+    modes.map((mode) => [mode, { ...restPositions(job, mode), [FLASH]: "off" }] as const),
+  );
+  const positionsOf = new Map(variables.map(({ id, positions }) => [id, positions]));
   const positionCount = switches.reduce((product, part) => product * part.positions.length, 1);
   const flashCount = flashes ? 2 : 1;
   return {
@@ -73,7 +78,12 @@ export function stateSpace(job: Job): StateSpace {
         .filter(({ mode }) => rule.engine === undefined || rule.engine.includes(mode))
         .reduce((sum) => sum + countOf(variables, rule.positions), 0),
     })),
-    completed: (given, engine, rest) => completed(job, variables, { given, engine, rest }),
+    completed: (given, engine, rest) =>
+      completed(job, positionsOf, {
+        given,
+        engine,
+        rest: { ...atRest.get(engine.mode)!, ...rest },
+      }),
     quick: (full, { mode, speedRpm }) => ({
       positions: Object.fromEntries(Object.entries(full).filter(([id]) => id !== FLASH)),
       engine: { mode, speedRpm },
@@ -113,17 +123,16 @@ function countOf(variables: readonly Variable[], rule: Rules): number {
 interface Completion {
   readonly given: Assignment;
   readonly engine: EngineState;
-  readonly rest: Assignment | undefined;
+  readonly rest: Assignment;
 }
 
 function completed(
   job: Job,
-  variables: readonly Variable[],
+  positionsOf: ReadonlyMap<string, readonly string[]>,
   { given, engine, rest }: Completion,
 ): Assignment | null {
-  const atRest: Assignment = { ...restPositions(job, engine.mode), [FLASH]: "off" };
   const full: Record<string, string> = {};
-  for (const { id } of variables) full[id] = given[id] ?? rest?.[id] ?? atRest[id]!;
+  for (const id of positionsOf.keys()) full[id] = given[id] ?? rest[id]!;
   // One pass a rule and once more: moving one switch out of a rule may bring another rule about.
   for (let pass = 0; pass <= job.exclusions.length; pass++) {
     const hit = job.exclusions.find(
@@ -135,9 +144,7 @@ function completed(
     const move = Object.entries(hit.positions)
       .filter(([id]) => given[id] === undefined)
       .flatMap(([id, list]) => {
-        const other = variables
-          .find((one) => one.id === id)
-          ?.positions.find((p) => !list.includes(p));
+        const other = positionsOf.get(id)?.find((position) => !list.includes(position));
         return other === undefined ? [] : [[id, other] as const];
       })[0];
     if (move === undefined) return null;
@@ -151,9 +158,10 @@ export function combinationsOf(
   variables: readonly Variable[],
   ids: readonly string[],
 ): readonly Assignment[] {
+  const positionsOf = new Map(variables.map(({ id, positions }) => [id, positions]));
   let all: Assignment[] = [{}];
   for (const id of ids) {
-    const { positions } = variables.find((one) => one.id === id)!;
+    const positions = positionsOf.get(id)!;
     all = all.flatMap((sofar) => positions.map((position) => ({ ...sofar, [id]: position })));
   }
   return all;

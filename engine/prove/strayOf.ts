@@ -72,12 +72,13 @@ export function strayOf(
     MOST_COMBINATIONS,
   )) {
     const full = space.completed(given, engine);
-    const key = JSON.stringify(full);
-    if (full === null || solved.has(key)) continue;
+    if (full === null) continue;
+    const key = Object.values(full).join("|");
+    if (solved.has(key)) continue;
     solved.add(key);
     const whole = space.quick(full, engine);
     const before = wholes.get(key) ?? solver.solve(whole);
-    wholes.set(key, before);
+    keep(wholes, key, before);
     const carries = [...place.elements].some(
       (k) => Math.abs(before.elementA[k]!) > CARRIES_NOTHING_A,
     );
@@ -104,6 +105,19 @@ export function strayOf(
     }
   }
   return { strays: [...found.values()].sort((a, b) => a.load - b.load), stateCount, skippedCount };
+}
+
+/** Whole states kept for the places that follow, bytes; the oldest go first. */
+const KEPT_BYTES = 64e6;
+
+function keep(wholes: Map<string, QuickSolution>, key: string, solution: QuickSolution): void {
+  if (wholes.has(key)) return;
+  const eachBytes = solution.nodeV.byteLength + solution.elementA.byteLength;
+  if ((wholes.size + 1) * eachBytes > KEPT_BYTES) {
+    const oldest = wholes.keys().next();
+    if (oldest.done !== true) wholes.delete(oldest.value);
+  }
+  wholes.set(key, solution);
 }
 
 interface Solved {

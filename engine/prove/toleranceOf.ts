@@ -4,6 +4,7 @@ import type { CurrentTallies } from "./currentTallies.ts";
 import type { ProofOptions } from "./proofInput.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import { proofSolver } from "./proofSolver.ts";
+import type { MergedFirst } from "./provePart.ts";
 import type { Tolerance } from "./proveResult.ts";
 import { COLD_C } from "./weakShorts.ts";
 import type { JudgedWire } from "./wireFindings.ts";
@@ -32,15 +33,14 @@ const CORNERS: readonly { readonly name: string; readonly request: OperateReques
  */
 export function toleranceOf(
   plan: ProofPlan,
-  tallies: CurrentTallies,
+  { states, tallies }: Pick<MergedFirst, "states" | "tallies">,
   judged: readonly JudgedWire[],
   options: ProofOptions,
 ): Tolerance {
   const hot = hotCorner(plan, tallies, judged);
-  const still = plan.states.filter(({ engine }) => engine.mode !== "running");
-  const usual = still.map(({ light }) => plan.solver.shares(light, plan.solver.solve(light)));
+  const still = states.filter(({ engine }) => engine === "stopped");
   const loads = CORNERS.flatMap(({ name, request }) =>
-    changedLoads(plan, request, still, usual).map((ref) => `${ref}: ${name}`),
+    changedLoads(plan, request, still).map((ref) => `${ref}: ${name}`),
   );
   return {
     method:
@@ -111,8 +111,7 @@ function warmer(plan: ProofPlan): ProofPlan {
 function changedLoads(
   plan: ProofPlan,
   request: OperateRequest,
-  still: ProofPlan["states"],
-  usual: readonly Float64Array[],
+  still: MergedFirst["states"],
 ): readonly string[] {
   const { solver, input } = plan;
   const corner = proofSolver(input, {
@@ -120,12 +119,14 @@ function changedLoads(
     tally: solver.tally,
   });
   const changed = new Set<string>();
-  still.forEach(({ group, light }, n) => {
+  for (const { stateIndex, lit } of still) {
+    const { group, light } = plan.states[stateIndex]!;
+    const usual = new Set(lit);
     const there = corner.shares(light, corner.solve(light));
     solver.loads.forEach(({ element, load, alternating }, k) => {
       if (alternating || !group.elements.has(element)) return;
-      if (usual[n]![k]! >= solver.litRatio !== there[k]! >= solver.litRatio) changed.add(load.ref);
+      if (usual.has(k) !== there[k]! >= solver.litRatio) changed.add(load.ref);
     });
-  });
+  }
   return [...changed].sort();
 }
