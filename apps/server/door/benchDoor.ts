@@ -40,6 +40,8 @@ export function benchDoor(parts: DoorParts, kind: DoorKind, port: number): Hono<
   app.use("*", async (c, next) => {
     await next();
     for (const [name, value] of Object.entries(SAFE_HEADERS)) c.header(name, value);
+    // Over a plain connection browsers pass it over, and complain.
+    if (kind === "plain") c.header("cross-origin-opener-policy", undefined);
     if (c.req.path.startsWith("/api/")) c.header("cache-control", "no-store");
   });
   app.onError((error, c) => {

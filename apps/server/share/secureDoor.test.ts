@@ -109,7 +109,8 @@ describe("the bench's own authority", () => {
     const sha256 = createHash("sha256").update(bytes).digest("hex").toUpperCase();
     expect(state.authority.sha256.replaceAll(":", "")).toBe(sha256);
     const page = await ask(state.plainAddress, { path: "/authority" });
-    expect(page.text).toContain(state.authority.sha256);
+    // Who alters the certificate on its way could alter a fingerprint beside it.
+    expect(page.text).not.toContain(state.authority.sha256);
     expect(page.text).toContain(state.secureAddress);
     for (const platform of ["iPhone", "Android", "Windows", "macOS", "Linux"]) {
       expect(page.text).toContain(platform);

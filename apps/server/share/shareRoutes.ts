@@ -4,7 +4,7 @@ import type { DoorEnv, DoorKind } from "../door/doorKind.ts";
 import { readSmall, smallBody } from "../door/readSmall.ts";
 import { refuse } from "../door/refuse.ts";
 import { giveSession } from "../door/sessionCookie.ts";
-import { authorityPage } from "./authorityPage.ts";
+import { AUTHORITY_STYLE, authorityPage } from "./authorityPage.ts";
 import type { Devices } from "./devices.ts";
 import { INSTALL_GUIDES } from "./installGuide.ts";
 import type { OwnCertificates } from "./ownCertificates.ts";
@@ -45,6 +45,9 @@ export function openRoutes(parts: ShareParts, kind: DoorKind, port: number): Hon
   });
   app.get("/authority", (c) =>
     c.html(authorityPage(certificates.line(), sharing.state().secureAddress)),
+  );
+  app.get("/authority.css", (c) =>
+    c.body(AUTHORITY_STYLE, 200, { "content-type": "text/css; charset=utf-8" }),
   );
   app.get("/authority.crt", (c) => {
     const bytes = certificates.authorityBytes();

@@ -1,13 +1,7 @@
 import { type ReactNode, useEffect, useState } from "react";
 import { server } from "../../server/serverApi.ts";
 import { say } from "../../store/benchStore.ts";
-
-interface Sharing {
-  readonly isOn: boolean;
-  readonly address: string | null;
-  readonly port: number | null;
-  readonly tls: "none" | "own-authority" | "shop";
-}
+import { Authority, type Sharing } from "./Authority.tsx";
 
 interface Device {
   readonly id: string;
@@ -54,8 +48,8 @@ export function Devices(): ReactNode {
           {sharing.isOn ? "stop sharing" : "share on the workshop's network"}
         </button>
         {sharing.isOn && <PairVerbs onCode={setCode} />}
-        {sharing.isOn && <Authority sharing={sharing} refresh={refresh} />}
       </div>
+      {sharing.isOn && <Authority sharing={sharing} refresh={refresh} />}
       {code !== null && <PairCode code={code.code} expiresAt={code.expiresAt} />}
       <DeviceList devices={devices} refresh={refresh} />
     </>
@@ -96,36 +90,6 @@ function PairCode({ code, expiresAt }: { code: string; expiresAt: string }): Rea
         five tries.
       </p>
     </div>
-  );
-}
-
-function Authority({
-  sharing,
-  refresh,
-}: {
-  sharing: Sharing;
-  refresh: () => Promise<void>;
-}): ReactNode {
-  if (sharing.tls !== "none") {
-    return (
-      <a className="act file-act" href="/authority.crt" download>
-        certificate for phones
-      </a>
-    );
-  }
-  const make = async (): Promise<void> => {
-    const answer = await server("POST", "/sharing/authority", {});
-    if (answer.kind === "refused") say(answer.refusal.message);
-    else
-      say(
-        "A certificate authority of this bench was made. Install its certificate on each phone; the guide says how, and how to take it away.",
-      );
-    await refresh();
-  };
-  return (
-    <button type="button" className="act" onClick={() => void make()}>
-      let phones work offline (needs a certificate)
-    </button>
   );
 }
 
