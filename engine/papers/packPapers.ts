@@ -53,7 +53,7 @@ export function packPapers(
     ),
     listed("16-labels", "Wire labels", wireLabelSheets(input), wireLabelRows(input)),
     listed("17-relay-labels", "Relay labels", relayLidSheets(input), null),
-    ...diagramPapers(input, "18-whole-diagram"),
+    ...diagramPapers(input, "18-whole-diagram", print),
     proofPaper(input, "19-proof", proof),
   ].filter(({ sheets }) => sheets.length > 0);
   const contents = papers.map(({ name, title, sheets }) => ({

@@ -53,6 +53,10 @@ export interface BoardDrawing extends Drawn {
   readonly crowdedCount: number;
 }
 
+/** Which way the machine lies on a board, in words. */
+export const facingOf = ({ isOriented }: Pick<BoardDrawing, "isOriented">): string =>
+  isOriented ? "seen from the left, front is left" : "";
+
 /** @returns null where the loom has nothing with a length. */
 export function boardDrawing(
   input: PaperInput,

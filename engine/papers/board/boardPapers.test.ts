@@ -10,9 +10,10 @@ import { polylineLength } from "../../geometry/index.ts";
 import { readJob } from "../../job/index.ts";
 import { checkedJob } from "../../judge/index.ts";
 import { type PaperInput, paperInput } from "../paperInput.ts";
+import { tilePage } from "../tiles/tilePage.ts";
+import { tilingOf } from "../tiles/tiling.ts";
 import { type BoardDrawing, boardDrawing } from "./boardDrawing.ts";
 import { BOARD_PRINT, type BoardPrint } from "./boardPrint.ts";
-import { boardTiling, tilePage } from "./boardTiles.ts";
 import { bundleReader } from "./bundles.ts";
 import { rollPage } from "./rollPage.ts";
 
@@ -136,7 +137,7 @@ describe.each(DEMOS)("boards of %s", (name) => {
   it("covers everything with its tiles, neighbours overlapping by what was asked", () => {
     for (const drawing of boardsOf(name)) {
       for (const paper of ["a4", "a3", "letter"] as const) {
-        const { tiles } = boardTiling(drawing, { ...PRINT, paper });
+        const { tiles } = tilingOf(drawing, { ...PRINT, paper });
         const isOn = (x: number, y: number): boolean =>
           tiles.some(
             ({ window }) =>
@@ -184,9 +185,17 @@ it("corrects a printer by the two readings of its bar", async () => {
   const drawing = boardsOf("aldreth-single").find(({ loom }) => loom === "rear")!;
   const { info } = inputs.get("aldreth-single")!;
   const print = { ...PRINT, readAcrossMm: 99.2, readDownMm: 100.6 };
-  const tiling = boardTiling(drawing, print);
-  const words = { title: "Board", pageOrder: 1, pageCount: 1 };
-  const page = tilePage({ drawing, print, tiling, tile: tiling.tiles[0]!, info, words });
+  const tiling = tilingOf(drawing, print);
+  const words = { title: "Board", facing: "", pageOrder: 1, pageCount: 1 };
+  const page = tilePage({
+    marks: drawing.marks,
+    print,
+    tiling,
+    tile: tiling.tiles[0]!,
+    info,
+    words,
+    map: () => [],
+  });
   const lines = await linesBack([page]);
   // The bar is one level line; what the printer makes of it is 0.992 of what the file says.
   const bars = lines

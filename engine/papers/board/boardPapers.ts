@@ -1,13 +1,15 @@
 import type { PackPaper } from "../packPaper.ts";
 import type { PaperInput } from "../paperInput.ts";
+import { tilePage } from "../tiles/tilePage.ts";
+import { tilingOf } from "../tiles/tiling.ts";
 import { nameOf } from "./boardBlocks.ts";
-import { type BoardDrawing, boardDrawing } from "./boardDrawing.ts";
+import { type BoardDrawing, boardDrawing, facingOf } from "./boardDrawing.ts";
 import type { BoardPrint } from "./boardPrint.ts";
-import { boardTiling, tilePage } from "./boardTiles.ts";
 import type { BundleReader } from "./bundles.ts";
 import { looseWireSheets, wiresOffBoards } from "./looseWireSheets.ts";
 import { mapSheets } from "./mapSheets.ts";
 import { rollPage } from "./rollPage.ts";
+import { tileMap } from "./tileMap.ts";
 
 /**
  * One paper a loom: tile map, tiles, and the whole board for a roll or a plotter. A loom with nothing measured has none; its wires stand with the loose
@@ -25,7 +27,7 @@ export function boardPapers(
   });
   const boards = looms.map(({ loom, drawing }): PackPaper => {
     const title = `Board: ${loom.name}`;
-    const tiling = boardTiling(drawing, print);
+    const tiling = tilingOf(drawing, print);
     const maps = mapSheets(input, title, drawing, tiling, print);
     const tiles = tiling.tiles.map((tile) => ({
       ...maps[0]!,
@@ -33,12 +35,13 @@ export function boardPapers(
       marks: [],
       ownPage: (pageOrder: number, pageCount: number) =>
         tilePage({
-          drawing,
+          marks: drawing.marks,
           print,
           tiling,
           tile,
           info: input.info,
-          words: { title, pageOrder, pageCount },
+          words: { title, facing: facingOf(drawing), pageOrder, pageCount },
+          map: (room, here) => tileMap(drawing, tiling, room, here),
         }),
     }));
     return {

@@ -9,10 +9,10 @@ import {
 } from "../../drawing/index.ts";
 import { printNumber } from "../../units/index.ts";
 import type { PaperInput } from "../paperInput.ts";
+import { isExact, type Tiling } from "../tiles/tiling.ts";
 import type { BoardDrawing } from "./boardDrawing.ts";
 import { LEGEND, legendRow } from "./boardLegend.ts";
 import type { BoardPrint } from "./boardPrint.ts";
-import { isExact, type Tiling } from "./boardTiles.ts";
 import { tileMap } from "./tileMap.ts";
 
 const PICTURE_SHARE = 0.58;

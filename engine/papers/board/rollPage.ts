@@ -7,10 +7,10 @@ import {
   type SheetInfo,
   stretchMarks,
 } from "../../drawing/index.ts";
-import type { BoardDrawing } from "./boardDrawing.ts";
-import { boardFooter, FOOTER_HEIGHT_MM } from "./boardFooter.ts";
+import { FOOTER_HEIGHT_MM, tileFooter } from "../tiles/tileFooter.ts";
+import { ratiosOf } from "../tiles/tiling.ts";
+import { type BoardDrawing, facingOf } from "./boardDrawing.ts";
 import type { BoardPrint } from "./boardPrint.ts";
-import { facingOf, ratiosOf } from "./boardTiles.ts";
 
 /** The whole board on one sheet as long as it needs, for a roll or a plotter. */
 export function rollPage(
@@ -34,7 +34,7 @@ export function rollPage(
     pageOrder: 1,
     pageCount: 1,
   };
-  const marks: Mark[] = [...moveMarks(drawing.marks, left, top), ...boardFooter(info, words, foot)];
+  const marks: Mark[] = [...moveMarks(drawing.marks, left, top), ...tileFooter(info, words, foot)];
   return {
     widthMm: widthMm * ratios.acrossRatio + 2 * marginMm,
     heightMm: (drawing.heightMm + FOOTER_HEIGHT_MM) * ratios.downRatio + 2 * marginMm,

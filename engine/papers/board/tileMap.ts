@@ -12,8 +12,8 @@ import {
 } from "../../drawing/index.ts";
 import type { Point } from "../../geometry/index.ts";
 import { placeBlocks } from "../../layout/index.ts";
+import type { Tile, Tiling } from "../tiles/tiling.ts";
 import type { BoardDrawing } from "./boardDrawing.ts";
-import type { Tile, Tiling } from "./boardTiles.ts";
 
 /** How a board's millimetres become those of a small picture of it. */
 interface Small {

@@ -1,16 +1,28 @@
-import type { PaperSize } from "../../drawing/index.ts";
+import {
+  CAP_MM,
+  framedDocument,
+  type Page,
+  type PaperSize,
+  scaleMarks,
+} from "../../drawing/index.ts";
 import type { PackPaper } from "../packPaper.ts";
 import type { PaperInput } from "../paperInput.ts";
-import { diagramSheet } from "./diagramSheets.ts";
+import type { TilePrint } from "../tiles/tiling.ts";
+import { DIAGRAM_CAP_MM } from "./diagramLettering.ts";
+import { type DiagramSheet, diagramSheet } from "./diagramSheets.ts";
 import { diagramTiles } from "./diagramTiles.ts";
 
 const SINGLE_SIZES: readonly PaperSize[] = ["a3", "a2"];
 
 /**
- * The whole diagram on each of the sizes that hold it, in colour and for a printer with black ink alone, and the largest of them in tiles for the pack's own
- * paper. None where no size holds it at lettering of 1.8 mm: the circuit sheets show everything.
+ * The whole diagram on each of the sizes that hold it, in colour and for a printer with black ink alone, the largest of them in tiles for the pack's own
+ * paper, and for a roll as large as makes wire numbers 5 mm high. None where no size holds it at lettering of 1.8 mm: the circuit sheets show everything.
  */
-export function diagramPapers(input: PaperInput, name: string): readonly PackPaper[] {
+export function diagramPapers(
+  input: PaperInput,
+  name: string,
+  print: TilePrint,
+): readonly PackPaper[] {
   const fitting = SINGLE_SIZES.map((size) => ({ size, ...diagramSheet(input, size) })).filter(
     ({ fits }) => fits,
   );
@@ -33,9 +45,25 @@ export function diagramPapers(input: PaperInput, name: string): readonly PackPap
   const tiled: PackPaper = {
     name: `${name}-tiles`,
     title: `Whole diagram, ${largest.size.toUpperCase()} in tiles`,
-    sheets: diagramTiles(input.info, largest.sheet, input.paper),
+    sheets: diagramTiles(input.info, largest.sheet, print),
     rows: null,
     drawings: null,
+    plots: [{ name: `${name}-roll`, page: rollPage(input, largest) }],
   };
   return [...singles, tiled];
+}
+
+/** The sheet as large as makes wire numbers as high as on every other paper, to be read standing. */
+function rollPage({ info }: PaperInput, { sheet, setRatio }: DiagramSheet): Page {
+  const { title } = sheet.head;
+  const page = framedDocument(info, title, [sheet]).pages[0]!;
+  const ratio = CAP_MM.wireNumber / (DIAGRAM_CAP_MM.number * setRatio);
+  return {
+    ...page,
+    title: `${title}, roll`,
+    bookmark: [title],
+    widthMm: page.widthMm * ratio,
+    heightMm: page.heightMm * ratio,
+    marks: scaleMarks(page.marks, ratio),
+  };
 }

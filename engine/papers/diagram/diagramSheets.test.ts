@@ -11,7 +11,9 @@ import { lineCrossings } from "../../drawing/lineCrossings.fixture.ts";
 import { textMarks } from "../../drawing/missingGlyphs.ts";
 import { type Job, readJob } from "../../job/index.ts";
 import { checkedJob } from "../../judge/index.ts";
+import { BOARD_PRINT } from "../board/boardPrint.ts";
 import { type PaperInput, paperInput } from "../paperInput.ts";
+import { diagramPapers } from "./diagramPapers.ts";
 import { diagramSheet } from "./diagramSheets.ts";
 import { diagramTiles } from "./diagramTiles.ts";
 
@@ -144,12 +146,31 @@ function siblingsOf({ layout }: ReturnType<typeof diagramSheet>): readonly [stri
 it("goes on small paper in tiles that show every line of the large sheet", () => {
   const input = inputs.get("brenzach-twin.json")!;
   const { sheet } = diagramSheet(input, "a2");
-  const tiles = diagramTiles(input.info, sheet, "a4");
+  const tiles = diagramTiles(input.info, sheet, { ...BOARD_PRINT, paper: "a4" });
   expect(tiles.length).toBeGreaterThan(3);
   const shown = new Set(
     tiles.flatMap((tile, i) => wireIds(tile.ownPage!(i + 1, tiles.length).marks)),
   );
   expect([...shown].sort()).toEqual(input.job.wires.map(({ id }) => id).sort());
+  for (const [i, tile] of tiles.entries()) {
+    const said = textMarks(tile.ownPage!(i + 1, tiles.length).marks).map(({ text }) => text);
+    expect(said).toContain("100 mm");
+  }
+});
+
+it("has wire numbers 5 mm high on the roll, and all of the sheet", () => {
+  for (const input of inputs.values()) {
+    const papers = diagramPapers(input, "x", { ...BOARD_PRINT, paper: "a4" });
+    const [roll] = papers.flatMap(({ plots }) => plots ?? []);
+    if (papers.length === 0) continue;
+    const numbers = new Set(input.job.wires.map((wire) => wire.number ?? wire.id));
+    const capsMm = textMarks(roll!.page.marks)
+      .filter(({ text, weight }) => numbers.has(text) && weight === 800)
+      .map(({ capHeightMm }) => capHeightMm);
+    expect(capsMm.length).toBeGreaterThan(0);
+    for (const capMm of capsMm) expect(capMm).toBeCloseTo(5, 9);
+    expect(wireIds(roll!.page.marks).sort()).toEqual(input.job.wires.map(({ id }) => id).sort());
+  }
 });
 
 it("has no line thinner than a quarter of a millimetre", () => {

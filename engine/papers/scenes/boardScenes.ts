@@ -1,8 +1,10 @@
 import type { Page, PaperSize, PointMm } from "../../drawing/index.ts";
 import type { BoardLayout } from "../../layout/index.ts";
-import { boardDrawing } from "../board/boardDrawing.ts";
+import { boardDrawing, facingOf } from "../board/boardDrawing.ts";
 import { BOARD_PRINT, type BoardPrint } from "../board/boardPrint.ts";
-import { boardTiling, type Tiling, tilePage } from "../board/boardTiles.ts";
+import { tileMap } from "../board/tileMap.ts";
+import { tilePage } from "../tiles/tilePage.ts";
+import { type Tiling, tilingOf } from "../tiles/tiling.ts";
 import type { Scene } from "./framedScene.ts";
 import { type SceneAsked, sourceOf } from "./sceneSource.ts";
 import { type WirePlace, wirePlaces } from "./wirePlaces.ts";
@@ -41,7 +43,7 @@ export function boardScenes(
   const name = input.job.looms.find(({ id }) => id === loomId)?.name ?? loomId;
   const title = `Board: ${name}`;
   const { marks, widthMm, heightMm, layout, shiftMm, crowdedCount } = drawing;
-  const tiling = boardTiling(drawing, print);
+  const tiling = tilingOf(drawing, print);
   const pageCount = tiling.tiles.length;
   return {
     scene: { widthMm, heightMm, title, bookmark: [], marks },
@@ -51,8 +53,16 @@ export function boardScenes(
     wires: wirePlaces(marks),
     tiling,
     sheets: (withSheets ? tiling.tiles : []).map((tile, i) => {
-      const words = { title, pageOrder: i + 1, pageCount };
-      return tilePage({ drawing, print, tiling, tile, info: input.info, words });
+      const facing = facingOf(drawing);
+      return tilePage({
+        marks,
+        print,
+        tiling,
+        tile,
+        info: input.info,
+        words: { title, facing, pageOrder: i + 1, pageCount },
+        map: (room, here) => tileMap(drawing, tiling, room, here),
+      });
     }),
   };
 }

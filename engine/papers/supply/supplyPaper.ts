@@ -70,7 +70,7 @@ function sourceBlocks({ sources }: SupplyAnswer, widthMm: number): readonly Bloc
     return [
       [
         source.generator,
-        `nothing below ${printNumber(Math.ceil(source.cutInRpm / 10) * 10, 0)} rpm, never more than ${printQuantity(source.ceilingA, "A")}, known to ${printNumber(source.bandPercent, 0)} %; ${held}${heat}`,
+        `nothing below ${printNumber(Math.ceil(source.cutInRpm / 10) * 10, 0)} rpm, never more than ${printQuantity(source.ceilingA, "A")}, known to ${printNumber(source.bandPercent, 0)} %; ${held}${heat}${source.note === null ? "" : `. ${source.note}`}`,
       ],
     ];
   });

@@ -68,7 +68,7 @@ function sheetRow(row: TestRow, whole: string, job: Job): TestSheetRow {
   const subject = whole.slice(0, SUBJECT_LETTERS);
   const found = job.tests.filter((one) => one.test === row.section && one.subject === subject);
   const last = found.at(-1) ?? null;
-  const readValue = last === null ? null : last.read / perRecordUnit(row.unit, last.unit);
+  const readValue = last === null ? null : inRowUnit(row.unit, last);
   const verdict = readValue === null ? "open" : verdictOn(row, readValue);
   return { ...row, test: row.section, subject, last, readValue, verdict };
 }
@@ -86,8 +86,12 @@ export function recordedReading(
   read: number,
 ): { readonly read: number; readonly unit: Record["unit"] } {
   const unit = RECORD_UNITS[rowUnit] ?? "V";
-  return { read: read * perRecordUnit(rowUnit, unit), unit };
+  if (rowUnit === "mA") return { read: read / MILLI_PER_ONE, unit };
+  return { read: rowUnit === "Mohm" ? read * ONE_PER_MEGA : read, unit };
 }
+
+const MILLI_PER_ONE = 1000;
+const ONE_PER_MEGA = 1_000_000;
 
 const RECORD_UNITS: Readonly<{ [unit: string]: Record["unit"] }> = {
   V: "V",
@@ -98,8 +102,7 @@ const RECORD_UNITS: Readonly<{ [unit: string]: Record["unit"] }> = {
   rpm: "rpm",
 };
 
-function perRecordUnit(rowUnit: string, recordUnit: Record["unit"]): number {
-  if (rowUnit === "mA" && recordUnit === "A") return 1 / 1000;
-  if (rowUnit === "Mohm" && recordUnit === "ohm") return 1_000_000;
-  return 1;
+function inRowUnit(rowUnit: string, { read, unit }: Pick<Record, "read" | "unit">): number {
+  if (rowUnit === "mA" && unit === "A") return read * MILLI_PER_ONE;
+  return rowUnit === "Mohm" && unit === "ohm" ? read / ONE_PER_MEGA : read;
 }

@@ -32,7 +32,7 @@ export interface FooterWords {
 }
 
 /** The foot of every full-size sheet: bar and square to measure, which sheet this is, and everything a sheet says of its job. */
-export function boardFooter(info: SheetInfo, words: FooterWords, foot: AreaMm): Mark[] {
+export function tileFooter(info: SheetInfo, words: FooterWords, foot: AreaMm): Mark[] {
   const { xMm, yMm, widthMm } = foot;
   const { live, earth } = poleSigns(info);
   const textX = xMm + WORDS_X_MM;
