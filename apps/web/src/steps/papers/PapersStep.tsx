@@ -7,6 +7,7 @@ import { PaperOptions } from "./PaperOptions.tsx";
 import { PaperPreview } from "./PaperPreview.tsx";
 import "./papers.css";
 import type { PaperChoice, PaperLine } from "./papersAnswers.ts";
+import { TakeAway } from "./takeAway/TakeAway.tsx";
 import { usePaperChoice } from "./usePaperChoice.ts";
 
 /** Every sheet of the pack, looked at before it is printed; one or all saved or printed. */
@@ -25,6 +26,7 @@ export default function PapersStep(): ReactNode {
         <h1>Papers</h1>
         <MakePapers choice={choice} />
         <PaperOptions choice={choice} onChoice={setChoice} />
+        <TakeAway />
         {fault !== null && <p role="alert">The sheets could not be laid out: {fault}</p>}
         {lines === null && fault === null && <p className="note">laying out the sheets</p>}
         <ol aria-busy={isStale}>

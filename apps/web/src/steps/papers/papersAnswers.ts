@@ -11,6 +11,9 @@ import { type Picture, type PictureLight, pictureOf } from "../../drawing/pictur
 import type { Progress } from "../../engine/answers.ts";
 import type { Held } from "../../engine/held.ts";
 import { FONT_ADDRESSES } from "./fontAddresses.ts";
+import { readTicks, type TicksRead } from "./takeAway/readTicks.ts";
+import { takeAwayData } from "./takeAway/takeAwayData.ts";
+import { takeAwayHtml } from "./takeAway/takeAwayHtml.ts";
 
 /** How the papers are to be made. */
 export interface PaperChoice {
@@ -66,6 +69,11 @@ export const papersAnswers = {
     const page = sheetsOf(held, choice).find((paper) => paper.name === name)?.document.pages[index];
     return page === undefined ? null : pictureOf({ ...page, marks: page.marks }, light);
   },
+
+  papersTakeAway: (held: Held): string => takeAwayHtml(takeAwayData(held.checked())),
+
+  papersTicks: (held: Held, { text }: { readonly text: string }): TicksRead =>
+    readTicks(held.job, text),
 
   /** Every file of the pack, as the command `pack` writes them: same job, same bytes. */
   async papersPack(

@@ -1,0 +1,74 @@
+import { type CheckedJob, fingerprint } from "@copperwright/engine";
+import {
+  type BuildCard,
+  buildCards,
+  type TestSheetSection,
+  testSheetOf,
+} from "@copperwright/engine/scenes";
+
+/** Everything the take-away shows: cards to build by, the test sheet, and a page for each fuse and circuit to find a fault by. */
+export interface TakeAwayData {
+  readonly job: string;
+  readonly name: string;
+  readonly machine: string;
+  readonly revision: number;
+  readonly fingerprint: string;
+  readonly supply: string;
+  readonly verdict: string;
+  readonly cards: readonly BuildCard[];
+  readonly sections: readonly TestSheetSection[];
+  readonly fuses: readonly FusePage[];
+  readonly circuits: readonly CircuitPage[];
+}
+
+export interface FusePage {
+  readonly fuse: string;
+  readonly ratingA: number;
+  readonly dies: readonly string[];
+  readonly wires: readonly string[];
+}
+
+export interface CircuitPage {
+  readonly name: string;
+  readonly wires: readonly {
+    readonly number: string;
+    readonly colour: string;
+    readonly from: string;
+    readonly to: string;
+  }[];
+}
+
+export function takeAwayData(checked: CheckedJob): TakeAwayData {
+  const { design, result } = checked;
+  const { job } = design;
+  const { machine, supply } = job;
+  const number = new Map(job.wires.map((wire) => [wire.id, wire.number ?? wire.id]));
+  return {
+    job: job.id,
+    name: job.name,
+    machine: `${machine.maker} ${machine.model}`,
+    revision: job.revision,
+    fingerprint: fingerprint(job),
+    supply: `${supply.nominalV} V, ${supply.earthPolarity} earth`,
+    verdict: result.verdict === "not-proven" ? "not proven" : result.verdict,
+    cards: buildCards(checked),
+    sections: testSheetOf(checked),
+    fuses: result.fuses.map(({ fuse, ratingA, dies, protects }) => ({
+      fuse,
+      ratingA,
+      dies,
+      wires: protects.map((id) => number.get(id) ?? id),
+    })),
+    circuits: job.circuits.map(({ id, name }) => ({
+      name,
+      wires: job.wires
+        .filter((wire) => wire.circuit === id && wire.status !== "remove")
+        .map((wire) => ({
+          number: wire.number ?? wire.id,
+          colour: [wire.colour?.main, wire.colour?.tracer].filter(Boolean).join(" "),
+          from: wire.from,
+          to: wire.to,
+        })),
+    })),
+  };
+}
