@@ -1,7 +1,8 @@
 import type { Job } from "@copperwright/engine";
 import type { NextRevision, SaveOutcome, Storage } from "../storage/index.ts";
+import { rememberJob } from "./jobMemo.ts";
 import { type Refused, refused } from "./refuse.ts";
-import { jobOfText, jobText } from "./storedJob.ts";
+import { jobOfRow, jobText } from "./storedJob.ts";
 
 /** How often a save is made anew when another server on the same database came between. */
 const TRIES_COUNT = 20;
@@ -34,19 +35,21 @@ export async function saveOnHead(
   for (let i = 0; i < TRIES_COUNT; i++) {
     const row = await storage.revision(key);
     if (row === null) return refused("no-such-job", {});
-    const read = jobOfText(row.text, row.job_version);
+    const read = jobOfRow(row);
     if (!read.ok) return read;
     const made = await make({ job: read.job, revision: row.revision, savedBy: row.saved_by });
     if (!made.ok) return made;
     const { job, conflicts = [], settles } = made;
+    const said = jobText(job);
     const saved = await storage.saveRevision({
       ...words,
-      ...jobText(job),
+      ...said,
       key,
       onRevision: row.revision,
       conflicts,
       ...(settles === undefined ? {} : { settles }),
     });
+    if (saved.outcome === "saved") rememberJob(said.text, job);
     if (saved.outcome !== "moved") return ofThisJob(saved, key);
   }
   return refused("busy", {});

@@ -1,14 +1,19 @@
 import { JOB_VERSION, type Job, readJob, writeJob } from "@copperwright/engine";
-import type { JobText, Storage } from "../storage/index.ts";
+import type { JobText, RevisionsTable, Storage } from "../storage/index.ts";
+import { knownJob, rememberJob } from "./jobMemo.ts";
 import { type Refused, refused } from "./refuse.ts";
 
 export type JobOfText = { readonly ok: true; readonly job: Job } | Refused;
 
 /** A stored text as a job. A text of a newer version is there to be looked at, and refused for any change. */
-export function jobOfText(text: string, jobVersion: number): JobOfText {
-  if (jobVersion > JOB_VERSION) return refused("job-newer", {});
-  const read = readJob(text);
-  return read.ok ? read : refused("job-unreadable", {}, read.refusals);
+export function jobOfRow(row: RevisionsTable): JobOfText {
+  if (row.job_version > JOB_VERSION) return refused("job-newer", {});
+  const known = knownJob(row.sha256);
+  if (known !== null) return { ok: true, job: known };
+  const read = readJob(row.text);
+  if (!read.ok) return refused("job-unreadable", {}, read.refusals);
+  rememberJob(row.text, read.job);
+  return { ok: true, job: read.job };
 }
 
 /** A revision of a job as a job. */
@@ -23,7 +28,7 @@ export async function storedJob(
       ? refused("no-such-job", {})
       : refused("no-such-revision", { revision });
   }
-  const read = jobOfText(row.text, row.job_version);
+  const read = jobOfRow(row);
   return read.ok ? { ok: true, job: read.job, savedBy: row.saved_by } : read;
 }
 
