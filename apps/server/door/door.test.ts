@@ -1,5 +1,6 @@
 import { request } from "node:http";
 import { connect } from "node:net";
+import { networkInterfaces } from "node:os";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { ask, type BenchUnderTest, cookieOf, startBench } from "../benchForTests.fixture.ts";
 
@@ -134,6 +135,46 @@ describe("host", () => {
     expect(await raw(["GET / HTTP/1.1", "host:"])).toMatch(/^HTTP\/1.1 4(00|21)/);
     expect(await raw(["GET http://elsewhere.example/ HTTP/1.1", host])).toMatch(/^HTTP\/1.1 400/);
     expect(await raw(["GET //elsewhere.example/ HTTP/1.1", host])).toMatch(/^HTTP\/1.1 400/);
+  });
+
+  test("both kinds of loopback address answer, as far as the machine has them", async () => {
+    const hasNewer = Object.values(networkInterfaces()).some((addresses) =>
+      addresses?.some(({ address }) => address === "::1"),
+    );
+    const asked = ask(`http://[::1]:${bench.port}`, { path: "/api/session" });
+    if (hasNewer) expect((await asked).status).toBe(401);
+    else await expect(asked).rejects.toThrow();
+  });
+
+  test("a request under way is answered before the door shuts", async () => {
+    const other = await startBench();
+    const body = JSON.stringify({ token: other.token });
+    const status = await new Promise<number>((resolve, reject) => {
+      const sent = request(
+        {
+          hostname: "127.0.0.1",
+          port: other.port,
+          path: "/api/session",
+          method: "POST",
+          headers: {
+            origin: other.base,
+            "content-type": "application/json",
+            "x-copperwright": "1",
+            "content-length": String(body.length),
+          },
+        },
+        (response) => resolve(response.resume().statusCode ?? 0),
+      );
+      sent.on("error", reject);
+      sent.write(body.slice(0, 10), () => {
+        // The door is told to shut while half of the request is on its way.
+        setTimeout(() => {
+          void other.close();
+          sent.end(body.slice(10));
+        }, 50);
+      });
+    });
+    expect(status).toBe(200);
   });
 
   test("it listens on loopback only", async () => {

@@ -10,6 +10,8 @@ const HEADER_BYTES = 16_384;
 const HEADERS_MS = 20_000;
 /** A photograph over a bad radio link takes its time. */
 const REQUEST_MS = 300_000;
+/** A save that is under way when the bench is closed may end, ms. */
+const FINISH_MS = 1500;
 /** Two hundred devices with six connections each, and room. */
 const MOST_CONNECTIONS = 2000;
 
@@ -75,8 +77,12 @@ export async function openDoor(place: DoorPlace, app: DoorApp): Promise<OpenDoor
     },
     close: () =>
       new Promise((resolve) => {
-        server.close(() => resolve());
-        server.closeAllConnections();
+        const cutOff = setTimeout(() => server.closeAllConnections(), FINISH_MS);
+        server.close(() => {
+          clearTimeout(cutOff);
+          resolve();
+        });
+        server.closeIdleConnections();
       }),
   };
 }
