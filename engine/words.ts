@@ -1,5 +1,6 @@
 /** Third front door, for a screen's own thread: names, printing and reading of quantities, colours. It loads no solver and no schema. */
 export { colourValue, isLight, wireColourValue } from "./drawing/wireColour.ts";
+export { contactGroups } from "./job/edit/contactTable.ts";
 export type { EditedList, Operation } from "./job/edit/operation.ts";
 export {
   type LengthGuess,

@@ -1,5 +1,6 @@
 export { asFound, asPlanned, presentParts, presentWires } from "./asFound.ts";
 export { type BatteryPosts, batteriesOf, batteryOf } from "./batteryOf.ts";
+export { connectorKinds } from "./catalogue/connectorKinds.ts";
 export {
   addFromCatalogue,
   foundTemplates,

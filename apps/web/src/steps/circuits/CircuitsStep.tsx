@@ -1,5 +1,50 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect, useState } from "react";
+import { useAnswer } from "../../engine/useAnswer.ts";
+import { layOnRule } from "../../frame/ruleMarks.ts";
+import { noteStep, useBench } from "../../store/benchStore.ts";
+import { CircuitList } from "./CircuitList.tsx";
+import "./circuits.css";
+import { ConnectBar } from "./ConnectBar.tsx";
+import { DiagramSheet } from "./DiagramSheet.tsx";
+import { Drawer, type DrawerName } from "./Drawer.tsx";
+import { ThingSlip } from "./ThingSlip.tsx";
+import { useWalk } from "./useWalk.ts";
 
+/** The wiring as a functional diagram, edited on the diagram itself. */
 export default function CircuitsStep(): ReactNode {
-  return <h1>Circuits</h1>;
+  const [circuit, setCircuit] = useState<string | null>(null);
+  const [drawer, setDrawer] = useState<DrawerName | null>(null);
+  const [slipAt, setSlipAt] = useState<{ x: number; y: number } | undefined>(undefined);
+  const walk = useWalk();
+  useNote();
+  useWayOnRule();
+  return (
+    <div className="circuits" onKeyDownCapture={walk}>
+      <CircuitList circuit={circuit} onCircuit={setCircuit} drawer={drawer} onDrawer={setDrawer} />
+      <ConnectBar />
+      <DiagramSheet circuit={circuit} onPick={setSlipAt} />
+      {drawer !== null && <Drawer name={drawer} onClose={() => setDrawer(null)} />}
+      <ThingSlip at={slipAt} />
+    </div>
+  );
+}
+
+function useNote(): void {
+  const wireCount = useBench((bench) => bench.document!.job.wires.length);
+  const result = useBench((bench) => bench.verdict.result);
+  useEffect(() => {
+    const open = result === null ? 1 : result.counts.stop + result.counts.mend;
+    const box = wireCount === 0 ? "empty" : open > 0 ? "half" : "ticked";
+    noteStep("circuits", { text: `${wireCount} wires`, box });
+  }, [wireCount, result]);
+}
+
+/** The wire chosen, with its number over its way on the rule. */
+function useWayOnRule(): void {
+  const wire = useBench((bench) => (bench.chosen?.kind === "wire" ? bench.chosen.id : ""));
+  const { answer } = useAnswer("circuitsRule", wire);
+  useEffect(() => {
+    layOnRule(wire === "" ? [] : (answer ?? []));
+    return () => layOnRule([]);
+  }, [wire, answer]);
 }

@@ -1,0 +1,40 @@
+import type { ReactNode } from "react";
+import { SceneView } from "../../drawing/SceneView.tsx";
+import { useLight } from "../../drawing/useLight.ts";
+import { useAnswer } from "../../engine/useAnswer.ts";
+import { useBench } from "../../store/benchStore.ts";
+import { PinHandles } from "./PinHandles.tsx";
+import { thingKinds } from "./thingKinds.ts";
+
+type DiagramSheetProps = {
+  readonly circuit: string | null;
+  readonly onPick: (at: { x: number; y: number }) => void;
+};
+
+/** The diagram itself; what is chosen shows handles on its terminals, to be dragged to another. */
+export function DiagramSheet({ circuit, onPick }: DiagramSheetProps): ReactNode {
+  const light = useLight();
+  const { answer: view, isStale, fault } = useAnswer("circuitsDiagram", { circuit, light });
+  const job = useBench((bench) => bench.document!.job);
+  if (fault !== null && view === null) {
+    return (
+      <p className="waiting note">This diagram could not be drawn. Your job is kept. {fault}</p>
+    );
+  }
+  if (view === null) {
+    const text = isStale ? "drawing the wiring" : "Nothing is in this circuit yet.";
+    return <p className="waiting note">{text}</p>;
+  }
+  return (
+    <div className="circuits-sheet" aria-busy={isStale}>
+      <SceneView
+        picture={view.picture}
+        label={`Diagram, ${view.title}. Arrows go along the current from the thing chosen`}
+        kindOf={thingKinds(job)}
+        onPick={(_, at) => onPick(at)}
+        fit={circuit === null ? "width" : "all"}
+        over={<PinHandles places={view.places} />}
+      />
+    </div>
+  );
+}

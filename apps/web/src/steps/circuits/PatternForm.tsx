@@ -1,0 +1,113 @@
+import type { ListedPattern, PatternAsk } from "@copperwright/engine";
+import { type ReactNode, useState } from "react";
+import { ask } from "../../engine/engineClient.ts";
+import { PinField } from "../../entry/PinField.tsx";
+import { QuantityField } from "../../entry/QuantityField.tsx";
+import { SelectField } from "../../entry/SelectField.tsx";
+import { choose, say, useBench } from "../../store/benchStore.ts";
+import { edit } from "../../store/editing.ts";
+
+type Text = Readonly<Record<string, string>>;
+type Figures = Readonly<Record<string, { readonly value: number; readonly basis: "stated" }>>;
+
+/** The few questions of a ready circuit; nothing is done until all are answered, and then it is one act. */
+export function PatternForm({
+  pattern,
+  onDone,
+}: {
+  pattern: ListedPattern;
+  onDone: () => void;
+}): ReactNode {
+  const [text, setText] = useState<Text>({});
+  const [figures, setFigures] = useState<Figures>({});
+  const missing = pattern.asks.filter(
+    ({ id, kind, isOptional }) =>
+      !isOptional && (kind === "number" ? figures[id] === undefined : !text[id]),
+  );
+  const put = async (): Promise<void> => {
+    const made = await ask("circuitsPattern", { id: pattern.id, text, figures });
+    if (!made.ok) return say(`Still to be answered: ${made.missing.join(", ")}.`);
+    if (!(await edit(pattern.name, made.operation))) return;
+    const [first] = made.parts;
+    if (first !== undefined) choose({ kind: "part", id: first });
+    onDone();
+  };
+  return (
+    <div className="template">
+      <h3>{pattern.name}</h3>
+      <p className="note">{pattern.what}</p>
+      <div className="template-fields">
+        {pattern.asks.map((asked) => (
+          <AskedField
+            key={asked.id}
+            asked={asked}
+            text={text[asked.id] ?? ""}
+            figure={figures[asked.id]?.value ?? null}
+            onText={(value) => setText({ ...text, [asked.id]: value })}
+            onFigure={(value) => setFigures({ ...figures, [asked.id]: { value, basis: "stated" } })}
+          />
+        ))}
+      </div>
+      <div className="slip-verbs">
+        <button
+          type="button"
+          className="act filled"
+          disabled={missing.length > 0}
+          onClick={() => void put()}
+        >
+          {missing.length > 0 ? `${missing.length} questions open` : "put it on the machine"}
+        </button>
+        <button type="button" className="act" onClick={onDone}>
+          back to the list
+        </button>
+      </div>
+    </div>
+  );
+}
+
+type AskedFieldProps = {
+  readonly asked: PatternAsk;
+  readonly text: string;
+  readonly figure: number | null;
+  readonly onText: (text: string) => void;
+  readonly onFigure: (value: number) => void;
+};
+
+function AskedField({ asked, text, figure, onText, onFigure }: AskedFieldProps): ReactNode {
+  const job = useBench((bench) => bench.document!.job);
+  const label = `${asked.word}${asked.isOptional ? ", may come later" : ""}`;
+  switch (asked.kind) {
+    case "pin":
+      return <PinField label={label} value={text} onPin={onText} howTo={asked.howTo} />;
+    case "station":
+      return (
+        <SelectField
+          label={label}
+          value={text}
+          none="where?"
+          choices={job.stations.map(({ id, name }) => ({ value: id, word: name }))}
+          onChoice={onText}
+        />
+      );
+    case "wire":
+      return (
+        <SelectField
+          label={label}
+          value={text}
+          none="which wire?"
+          choices={job.wires.map(({ id, number, from, to }) => ({
+            value: id,
+            word: `${number ?? id}, ${from} to ${to}`,
+          }))}
+          onChoice={onText}
+        />
+      );
+    case "number":
+      return (
+        <div>
+          <QuantityField label={label} value={figure} unit={asked.unit ?? ""} onValue={onFigure} />
+          <p className="note">{asked.howTo}</p>
+        </div>
+      );
+  }
+}

@@ -1,0 +1,62 @@
+import { type PointerEvent, type ReactNode, useState } from "react";
+import { useBench } from "../../store/benchStore.ts";
+import { sceneMm } from "../survey/sceneMm.ts";
+import type { DiagramView } from "./circuitsAnswers.ts";
+import { circuitsEdit } from "./circuitsEdit.ts";
+import { connectBoth } from "./connecting.ts";
+import { handlesOf, nearestPlace, type PinHandle } from "./handlesOf.ts";
+
+/** Handles on the terminals of what is chosen. From a terminal a new wire is drawn; the end of a wire is moved. */
+export function PinHandles({ places }: { places: DiagramView["places"] }): ReactNode {
+  const job = useBench((bench) => bench.document!.job);
+  const chosen = useBench((bench) => bench.chosen);
+  const [pull, setPull] = useState<{ from: PinHandle; xMm: number; yMm: number } | null>(null);
+  if (chosen === null || places.length === 0) return null;
+  const aim = pull && nearestPlace(places, pull, pull.from.id);
+  const drop = (): void => {
+    setPull(null);
+    if (pull === null || aim === null) return;
+    const pin = aim.id.includes(".") ? aim.id : `${aim.id}.*`;
+    const { end, wire, pin: start } = pull.from;
+    if (end === null || wire === null) connectBoth(start, pin);
+    else void circuitsEdit(`move wire ${wire} to ${pin}`, { does: "move-end", wire, end, pin });
+  };
+  return (
+    <g className="pin-handles">
+      {handlesOf(job, chosen, places).map((handle) => (
+        <circle
+          key={`${handle.id} ${handle.end ?? ""}`}
+          data-hand="pin"
+          cx={handle.at.xMm}
+          cy={handle.at.yMm}
+          r="2.6"
+          className={handle.end === null ? "pin-handle" : "pin-handle end"}
+          onPointerDown={(event: PointerEvent<SVGCircleElement>) => {
+            event.currentTarget.setPointerCapture(event.pointerId);
+            setPull({ from: handle, ...handle.at });
+          }}
+          onPointerMove={(event) => {
+            if (pull !== null) setPull({ ...pull, ...sceneMm(event.currentTarget, event) });
+          }}
+          onPointerUp={drop}
+          onPointerCancel={() => setPull(null)}
+        />
+      ))}
+      {pull && (
+        <line
+          className="pin-pull"
+          x1={pull.from.at.xMm}
+          y1={pull.from.at.yMm}
+          x2={aim?.at.xMm ?? pull.xMm}
+          y2={aim?.at.yMm ?? pull.yMm}
+        />
+      )}
+      {aim && <circle className="pin-aim" cx={aim.at.xMm} cy={aim.at.yMm} r="3.4" />}
+      {aim && (
+        <text className="pin-name" x={aim.at.xMm + 4.5} y={aim.at.yMm - 3}>
+          {aim.id}
+        </text>
+      )}
+    </g>
+  );
+}

@@ -1,0 +1,8 @@
+import { ask } from "../../engine/engineClient.ts";
+import { edit } from "../../store/editing.ts";
+import type { CircuitsChange } from "./circuitsAnswers.ts";
+
+/** One change of the wiring: the engine says how it is done, the bench does it. */
+export async function circuitsEdit(what: string, change: CircuitsChange): Promise<boolean> {
+  return edit(what, await ask("circuitsChange", change));
+}
