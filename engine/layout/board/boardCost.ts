@@ -113,7 +113,7 @@ export function boardCost(
   let cost = prices.reduce((sum, price) => sum + price.cost, 0);
   const [width, height] = [all.rightMm - all.leftMm, all.bottomMm - all.topMm];
   cost += 8 * overWidthMm + 0.25 * height + 0.05 * width + (width * height) / 8000;
-  cost += labelCost(facts, shapes);
+  cost += labelCost(facts, shapes, boxes);
   facts.forEach((fact, i) => {
     cost += limbCost(fact, shapes, pose, i);
   });

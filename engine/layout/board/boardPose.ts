@@ -30,15 +30,31 @@ export interface LimbFacts {
   readonly labelMm: number;
 }
 
-/** Every limb as a line on the board; null where one is too short for its bends. */
+/**
+ * Every limb as a line on the board; null where one is too short for its bends.
+ *
+ * @param before  a pose laid with the same chords: limbs that lie as they did there are taken from it
+ */
 export function posed(
   facts: readonly LimbFacts[],
   pose: Pose,
   chordDeg: number,
+  before: { readonly pose: Pose; readonly shapes: readonly LimbShape[] } | null = null,
 ): readonly LimbShape[] | null {
   const shapes: LimbShape[] = [];
   for (const [i, { limb, parentIndex, radiusMm }] of facts.entries()) {
     const start: Point = parentIndex < 0 ? { x: 0, y: 0 } : shapes[parentIndex]!.points.at(-1)!;
+    const was = before?.shapes[i];
+    if (
+      was !== undefined &&
+      before!.pose.headings[i] === pose.headings[i] &&
+      before!.pose.bends[i] === pose.bends[i] &&
+      was.points[0]!.x === start.x &&
+      was.points[0]!.y === start.y
+    ) {
+      shapes.push(was);
+      continue;
+    }
     const shape = limbShape({
       start,
       headingRad: pose.headings[i]!,

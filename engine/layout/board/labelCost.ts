@@ -1,6 +1,7 @@
 import { type Point, pointSegmentDistance } from "../../geometry/index.ts";
 import type { LimbFacts } from "./boardPose.ts";
 import type { LimbShape } from "./limbShape.ts";
+import type { Box } from "./lineBox.ts";
 
 function nearestMm(at: Point, points: readonly Point[]): number {
   let leastMm = Number.POSITIVE_INFINITY;
@@ -11,8 +12,18 @@ function nearestMm(at: Point, points: readonly Point[]): number {
   return leastMm;
 }
 
+/** Whether a disc reaches into a box. */
+const isNear = (
+  { x, y, r }: { readonly x: number; readonly y: number; readonly r: number },
+  { leftMm, rightMm, topMm, bottomMm }: Box,
+): boolean => x > leftMm - r && x < rightMm + r && y > topMm - r && y < bottomMm + r;
+
 /** Room for what is written beyond each end: discs that should touch neither a limb nor each other. */
-export function labelCost(facts: readonly LimbFacts[], shapes: readonly LimbShape[]): number {
+export function labelCost(
+  facts: readonly LimbFacts[],
+  shapes: readonly LimbShape[],
+  boxes: readonly Box[],
+): number {
   const discs = facts.flatMap(({ isEnd, labelMm }, i) => {
     if (!isEnd) return [];
     const { points } = shapes[i]!;
@@ -32,7 +43,7 @@ export function labelCost(facts: readonly LimbFacts[], shapes: readonly LimbShap
   let cost = 0;
   discs.forEach((disc, k) => {
     shapes.forEach(({ points }, j) => {
-      if (j === disc.i) return;
+      if (j === disc.i || !isNear(disc, boxes[j]!)) return;
       const freeMm = nearestMm(disc, points) - disc.r;
       if (freeMm < 0) cost += 2 - freeMm;
     });

@@ -33,7 +33,7 @@ export function searchPose(asked: {
   const { facts, pairs, starts, boardWidthMm, stepCount } = asked;
   const random = seededRandom(asked.seed);
   const price = (pose: Pose, before: PricedPose | null): PricedPose | null => {
-    const shapes = posed(facts, pose, SEARCH_CHORD_DEG);
+    const shapes = posed(facts, pose, SEARCH_CHORD_DEG, before);
     if (shapes === null) return null;
     return {
       pose,
