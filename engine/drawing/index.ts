@@ -2,7 +2,12 @@ export type { Block, FlowedPage } from "./block.ts";
 export { below, flowBlocks } from "./block.ts";
 export { blockDiagram } from "./blockDiagram/blockDiagram.ts";
 export type { BlockDiagramInput, BlockKind } from "./blockDiagram/blockDiagramInput.ts";
-export { type CircuitSheetDrawing, circuitSheet } from "./circuitSheet/circuitSheet.ts";
+export {
+  type CircuitLayout,
+  type CircuitSheetDrawing,
+  circuitSheet,
+  layCircuit,
+} from "./circuitSheet/circuitSheet.ts";
 export type {
   CircuitColumn,
   CircuitSheetInput,

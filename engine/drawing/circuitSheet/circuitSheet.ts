@@ -17,12 +17,18 @@ import { jointNotes, wordedColumns } from "./wordedColumns.ts";
 export interface CircuitSheetDrawing {
   /** Marks of each page, in place in the area. */
   readonly pages: readonly (readonly Mark[])[];
+  /** False where something is wider or taller than the area: larger paper is needed. */
+  readonly fits: boolean;
+}
+
+/** A circuit laid on pages, not drawn yet. */
+export interface CircuitLayout {
   /** What each page takes of the area's height, from its top: words over the upper rail to column numbers. */
   readonly heightsMm: readonly number[];
   /** Columns on each page. */
   readonly columnCounts: readonly number[];
-  /** False where something is wider or taller than the area: larger paper is needed. */
   readonly fits: boolean;
+  readonly draw: () => readonly (readonly Mark[])[];
 }
 
 /** How a circuit is to be laid. */
@@ -52,14 +58,26 @@ const SPARE_MOST_MM = 12;
 export function circuitSheet(
   input: CircuitSheetInput,
   area: AreaMm,
+  way: CircuitSheetWay = {},
+): CircuitSheetDrawing {
+  const { draw, fits } = layCircuit(input, area, way);
+  return { pages: draw(), fits };
+}
+
+/** The same before anything is drawn: for whoever tries several ways. */
+export function layCircuit(
+  input: CircuitSheetInput,
+  area: AreaMm,
   {
     stretchMostRatio = STRETCH_MOST_RATIO,
     sizes = stepSizes(),
     cutsTies = false,
     columnsMostCount = Number.POSITIVE_INFINITY,
   }: CircuitSheetWay = {},
-): CircuitSheetDrawing {
-  if (input.columns.length === 0) return { pages: [], heightsMm: [], columnCounts: [], fits: true };
+): CircuitLayout {
+  if (input.columns.length === 0) {
+    return { draw: () => [], heightsMm: [], columnCounts: [], fits: true };
+  }
   const railsMaxMm = area.heightMm - railHeadMm(input, area) - RAIL_FOOT_MM;
   const rails: RailsAsked = {
     mostMm: railsMaxMm,
@@ -80,9 +98,10 @@ export function circuitSheet(
       return railsMm + headMm(input, columns.slice(from, to), area) + RAIL_FOOT_MM;
     }),
     columnCounts: pages.map(({ from, to }) => to - from),
-    pages: pages.map(({ from, to }, i) =>
-      pageMarks(input, { columns: columns.slice(from, to), from, notes, ...laid[i]! }, area),
-    ),
+    draw: () =>
+      pages.map(({ from, to }, i) =>
+        pageMarks(input, { columns: columns.slice(from, to), from, notes, ...laid[i]! }, area),
+      ),
     fits,
   };
 }

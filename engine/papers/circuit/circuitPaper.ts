@@ -1,8 +1,8 @@
 import {
   type AreaMm,
   area,
-  type CircuitSheetDrawing,
-  circuitSheet,
+  type CircuitLayout,
+  layCircuit,
   type Mark,
   moveMarks,
   type Orientation,
@@ -63,25 +63,26 @@ const TIER_GAP_MM = 4;
 /** Upright or across, in one row of columns or several, whichever takes the fewest sheets; upright in one row where it is the same, because paths are long. */
 function laid(input: PaperInput, { head, drawn }: WordedCircuit): readonly Sheet[] {
   const sizes = stepSizes();
-  const tried = [input.paper, "a3" as const].map((size) =>
-    triedOn(input, { head, drawn }, size, sizes),
-  );
-  const candidates = tried.find((some) => some.length > 0);
-  if (candidates === undefined) throw new Error(`circuit sheet "${head.title}" fits no paper`);
-  const fewest = Math.min(...candidates.map(({ pages }) => pages.length));
-  const { paper, pages } = candidates.find((one) => one.pages.length === fewest)!;
-  return pages.map((marks, i) => ({
-    paper,
-    documentName: "circuit sheet",
-    head,
-    bookmark: i === 0 ? [head.title] : [head.title, `continued ${i + 1}`],
-    marks,
-  }));
+  for (const size of [input.paper, "a3"] as const) {
+    const candidates = triedOn(input, { head, drawn }, size, sizes);
+    if (candidates.length === 0) continue;
+    const fewest = Math.min(...candidates.map(({ pageCount }) => pageCount));
+    const { paper, draw } = candidates.find(({ pageCount }) => pageCount === fewest)!;
+    return draw().map((marks, i) => ({
+      paper,
+      documentName: "circuit sheet",
+      head,
+      bookmark: i === 0 ? [head.title] : [head.title, `continued ${i + 1}`],
+      marks,
+    }));
+  }
+  throw new Error(`circuit sheet "${head.title}" fits no paper`);
 }
 
+/** Sheets laid one way, drawn when that way is taken. */
 interface Laying {
-  readonly paper: Paper;
-  readonly pages: readonly (readonly Mark[])[];
+  readonly pageCount: number;
+  readonly draw: () => readonly (readonly Mark[])[];
 }
 
 /** Every way the columns fit one size of paper; no further ones once a single sheet is enough. */
@@ -90,30 +91,34 @@ function triedOn(
   { head, drawn }: WordedCircuit,
   size: Paper["size"],
   sizes: StepSizes,
-): readonly Laying[] {
-  const found: Laying[] = [];
+): readonly (Laying & { readonly paper: Paper })[] {
+  const found: (Laying & { readonly paper: Paper })[] = [];
+  const hasTies = drawn.columns.some(
+    ({ start, end }) => start.kind === "branch" || end.kind === "join",
+  );
   for (const way of WAYS) {
-    if (found.some(({ pages }) => pages.length === 1)) return found;
+    if (found.some(({ pageCount }) => pageCount === 1)) return found;
+    if (way.cutsTies && !hasTies) return found;
     const paper: Paper = { size, orientation: way.orientation };
     const { content } = sheetRoom(paper, input.info, head);
-    const pages = tieredPages(drawn, content, way, sizes);
-    if (pages !== null) found.push({ paper, pages });
+    const laying = tiered(drawn, content, way, sizes);
+    if (laying !== null) found.push({ paper, ...laying });
   }
   return found;
 }
 
 /** Columns in rows under each other, as many rows on a sheet as stand on it; null where a step is larger than its row. */
-function tieredPages(
+function tiered(
   drawn: WordedCircuit["drawn"],
   room: AreaMm,
   { tierCount, cutsTies }: Way,
   sizes: StepSizes,
-): readonly (readonly Mark[])[] | null {
+): Laying | null {
   const heightMm = (room.heightMm - (tierCount - 1) * TIER_GAP_MM) / tierCount;
   const rowRoom = area(room.xMm, room.yMm, room.widthMm, heightMm);
   const isOne = tierCount === 1;
-  const lay = (columnsMostCount?: number) =>
-    circuitSheet(drawn, rowRoom, {
+  const lay = (columnsMostCount?: number): CircuitLayout =>
+    layCircuit(drawn, rowRoom, {
       sizes,
       cutsTies,
       columnsMostCount,
@@ -121,30 +126,50 @@ function tieredPages(
     });
   const rows = lay();
   if (!rows.fits) return null;
-  if (!isOne) return stackedRows(rows, room);
+  if (!isOne) return stacked(rows, room);
+  const pageCount = rows.columnCounts.length;
   const columnCount = rows.columnCounts.reduce((sum, count) => sum + count, 0);
-  const even = lay(Math.ceil(columnCount / rows.pages.length));
-  return even.fits && even.pages.length === rows.pages.length ? even.pages : rows.pages;
+  const draw = (): readonly (readonly Mark[])[] => {
+    if (pageCount === 1) return rows.draw();
+    const even = lay(Math.ceil(columnCount / pageCount));
+    return (even.fits && even.columnCounts.length === pageCount ? even : rows).draw();
+  };
+  return { pageCount, draw };
 }
 
 /** Rows under each other, evenly over as many sheets as they need. */
-function stackedRows(rows: CircuitSheetDrawing, room: AreaMm): readonly (readonly Mark[])[] {
-  const stack = (rowsMostCount: number): Mark[][] => {
-    const pages: Mark[][] = [];
-    let [usedMm, rowCount] = [Number.POSITIVE_INFINITY, 0];
-    rows.pages.forEach((marks, i) => {
-      const rowMm = rows.heightsMm[i]!;
+function stacked(rows: CircuitLayout, room: AreaMm): Laying {
+  const stack = (rowsMostCount: number): readonly Placed[] => {
+    let [pageIndex, usedMm, rowCount] = [-1, Number.POSITIVE_INFINITY, 0];
+    return rows.heightsMm.map((rowMm): Placed => {
       if (usedMm + rowMm > room.heightMm + 1e-6 || rowCount === rowsMostCount) {
-        pages.push([]);
+        pageIndex++;
         [usedMm, rowCount] = [0, 0];
       }
-      pages.at(-1)!.push(...moveMarks(marks, 0, usedMm));
+      const downMm = usedMm;
       usedMm += rowMm + TIER_GAP_MM;
       rowCount++;
+      return { pageIndex, downMm };
+    });
+  };
+  const countOf = (placed: readonly Placed[]): number => placed.at(-1)!.pageIndex + 1;
+  const fewest = stack(Number.POSITIVE_INFINITY);
+  const pageCount = countOf(fewest);
+  const even = stack(Math.ceil(rows.heightsMm.length / pageCount));
+  const placed = countOf(even) === pageCount ? even : fewest;
+  const draw = (): readonly (readonly Mark[])[] => {
+    const pages: Mark[][] = Array.from({ length: pageCount }, () => []);
+    rows.draw().forEach((marks, i) => {
+      const { pageIndex, downMm } = placed[i]!;
+      pages[pageIndex]!.push(...moveMarks(marks, 0, downMm));
     });
     return pages;
   };
-  const fewest = stack(Number.POSITIVE_INFINITY);
-  const even = stack(Math.ceil(rows.pages.length / fewest.length));
-  return even.length === fewest.length ? even : fewest;
+  return { pageCount, draw };
+}
+
+/** Where a row of columns goes. */
+interface Placed {
+  readonly pageIndex: number;
+  readonly downMm: number;
 }
