@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
-/** A three-phase alternator with magnets, star-connected: peak volts of a phase and electrical frequency go with speed. */
+/** An alternator with magnets, three phases in star or one winding: peak volts of a phase and electrical frequency go with speed. */
 export const ALTERNATOR = {
   peakVPerRpm: 0.0047,
   polePairs: 6,
@@ -18,6 +18,8 @@ export interface Behind {
   readonly loadOhm: number;
   /** Volts above which the phases are shorted; null: no regulator. */
   readonly setV: number | null;
+  /** Absent: three. */
+  readonly phaseCount?: 1 | 3;
 }
 
 export interface Transient {
@@ -53,23 +55,31 @@ export function transient(speedRpm: number, behind: Behind): Transient {
   }
 }
 
-function circuitText(speedRpm: number, { emfV, internalOhm, loadOhm, setV }: Behind): string {
+function circuitText(
+  speedRpm: number,
+  { emfV, internalOhm, loadOhm, setV, phaseCount = 3 }: Behind,
+): string {
   const { peakVPerRpm, polePairs, phaseOhm, phaseH } = ALTERNATOR;
   const hertz = (speedRpm / 60) * polePairs;
   const endS = (SETTLING_PERIODS + MEASURED_PERIODS) / hertz;
   const fromS = SETTLING_PERIODS / hertz;
   const stepS = 1 / hertz / STEPS_A_PERIOD;
-  const phases = [1, 2, 3].flatMap((k) => [
-    `V${k} e${k} s SIN(0 ${peakVPerRpm * speedRpm} ${hertz} 0 0 ${120 * (k - 1)})`,
-    `R${k} e${k} a${k} ${phaseOhm}`,
-    `L${k} a${k} p${k} ${phaseH}`,
-    `DU${k} p${k} raw D`,
-    `DL${k} 0 p${k} D`,
-    ...(setV === null ? [] : [`S${k} p${k} 0 sensed 0 SH`]),
-  ]);
+  // One winding: the bridge's other two diodes stand at its far end.
+  const farEnd = phaseCount === 1 ? ["DU4 s raw D", "DL4 0 s D"] : [];
+  const phases = [1, 2, 3]
+    .slice(0, phaseCount)
+    .flatMap((k) => [
+      `V${k} e${k} s SIN(0 ${peakVPerRpm * speedRpm} ${hertz} 0 0 ${120 * (k - 1)})`,
+      `R${k} e${k} a${k} ${phaseOhm}`,
+      `L${k} a${k} p${k} ${phaseH}`,
+      `DU${k} p${k} raw D`,
+      `DL${k} 0 p${k} D`,
+      ...(setV === null ? [] : [`S${k} p${k} 0 sensed 0 SH`]),
+    ]);
   return [
     "alternator, rectifier, battery, shunt regulator",
     ...phases,
+    ...farEnd,
     "RSTAR s 0 1e6",
     ".model D D(IS=1e-9 N=1.8 RS=0.005)",
     ...(setV === null

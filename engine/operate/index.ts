@@ -33,6 +33,7 @@ export {
   meterReading,
 } from "./meterReading.ts";
 export type { Conditions } from "./networkContext.ts";
+export { onSameNetwork } from "./onSameNetwork.ts";
 export { type Operated, operateJob } from "./operateJob.ts";
 export type * from "./operateResult.ts";
 export {

@@ -1,4 +1,4 @@
-import type { BranchOverride, Law, RelaySettlement } from "../network/index.ts";
+import type { BranchOverride, CurveLaw, Law, RelaySettlement } from "../network/index.ts";
 import { figure } from "../tables/index.ts";
 import { generatorCurrentA, openCircuitV, shortedCurrentA } from "./generatorLine.ts";
 import { OPEN } from "./jobElement.ts";
@@ -18,6 +18,8 @@ export interface SuppliesSettled {
 const MOST_ROUNDS = 60;
 /** A sensed voltage has come to rest when a round moves it by less, V. */
 const AT_REST_V = 1e-7;
+/** So has a field current that moves by less, A. */
+const AT_REST_A = 1e-7;
 /** What feeds an alternator's own field, Ω: far under any field winding. */
 const EXCITER_OHM = 0.1;
 const EXCITER_REVERSE_S = 1e-6;
@@ -33,6 +35,8 @@ interface Control {
   readonly exciterV: number | null;
   /** Null until it is known whether its field was fed. */
   readonly started: boolean | null;
+  /** A dynamo's own field, A: it makes this on top of the output its points state. */
+  readonly fieldA: number;
 }
 
 interface Question {
@@ -92,6 +96,7 @@ function firstControl({ source, line, exciter }: PlacedSource, speedRpm: number)
     cutOutClosed: turns && source.cutInV !== null && offeredV >= source.cutInV,
     exciterV: null,
     started: turns ? (exciter < 0 ? true : null) : false,
+    fieldA: 0,
   };
 }
 
@@ -103,10 +108,17 @@ function writeLaws(
 ): void {
   const curve =
     line === null || control.started !== true ? null : regulatedCurve(line, speedRpm, control.setV);
-  if (curve !== null) laws.set(output, curve);
+  if (curve !== null) laws.set(output, shifted(curve, control.fieldA));
   if (cutOut >= 0 && !control.cutOutClosed) laws.set(cutOut, OPEN);
   if (exciter >= 0 && control.exciterV !== null && line !== null)
     laws.set(exciter, exciterCurve(control.exciterV, shortedCurrentA(line, speedRpm)));
+}
+
+/** The curve of a source that gives some amperes more at any volts. */
+function shifted({ kind, points }: CurveLaw, moreA: number): CurveLaw {
+  return moreA === 0
+    ? { kind, points }
+    : { kind, points: points.map(([v, currentA]) => [v, currentA - moreA] as const) };
 }
 
 /** An EMF behind a resistance that lets nothing back, as a curve; the windings behind it give no more than into a short. */
@@ -145,12 +157,21 @@ function nextControl(
     // Reverse current opens it; it does not close again in the same state.
     cutOutClosed: control.cutOutClosed && cutOutA > 0,
     exciterV: exciter < 0 ? null : outputV,
+    fieldA: dynamoFieldA(placed, branchA),
   };
 }
 
-/** Current the source gives, A. */
-function deliveredA({ output }: PlacedSource, branchA: Float64Array): number {
-  return -branchA[output]!;
+/**
+ * Output points of a dynamo are read beyond its control box, so what its own field takes is not in them; the network has the field as a
+ * winding all the same, fed from the terminal.
+ */
+function dynamoFieldA({ cutOut, fieldWinding }: PlacedSource, branchA: Float64Array): number {
+  return cutOut < 0 || fieldWinding < 0 ? 0 : Math.abs(branchA[fieldWinding]!);
+}
+
+/** Current the source gives to the machine, A: without what its own field takes of it. */
+function deliveredA({ output }: PlacedSource, { fieldA }: Control, branchA: Float64Array): number {
+  return -branchA[output]! - fieldA;
 }
 
 /**
@@ -179,6 +200,7 @@ function atRest(next: Control, before: Control): boolean {
     next.started === before.started &&
     next.cutOutClosed === before.cutOutClosed &&
     near(next.setV, before.setV) &&
+    Math.abs(next.fieldA - before.fieldA) <= AT_REST_A &&
     near(next.exciterV, before.exciterV)
   );
 }
@@ -191,7 +213,7 @@ function supplyRow(
 ): SupplyRow {
   const { source, line, positive, negative } = placed;
   const outputV = nodeV[positive]! - nodeV[negative]!;
-  const currentA = control.started === true ? Math.max(0, deliveredA(placed, branchA)) : 0;
+  const currentA = control.started === true ? Math.max(0, deliveredA(placed, control, branchA)) : 0;
   const turns = line !== null && speedRpm > 0;
   const availableA = turns ? generatorCurrentA(line, speedRpm, Math.max(0, outputV)) : null;
   const leadA = source.isShunt && turns ? shortedCurrentA(line, speedRpm) : currentA;

@@ -1,6 +1,7 @@
 import { batteriesOf, loadRef } from "../job/index.ts";
 import { type Law, settleFrom } from "../network/index.ts";
 import type { CompiledJob, QuickState } from "../operate/index.ts";
+import { zenerLaws } from "./zeners.ts";
 
 /** What the machine draws at the battery posts, by volts there; straight lines between. */
 export interface DemandCurve {
@@ -71,7 +72,11 @@ function isField({ job }: CompiledJob, of: string): boolean {
 
 /** Demand of a state over the volts a machine meets; null where a solve does not converge. */
 export function demandCurve(compiled: CompiledJob, state: QuickState): DemandCurve | null {
-  const v = SPAN_RATIOS.map((ratio) => ratio * compiled.job.supply.nominalV);
+  const spanV = SPAN_RATIOS.map((ratio) => ratio * compiled.job.supply.nominalV);
+  // A zener's current has corners that straight lines between the others would cut off.
+  const knees = zenerLaws(compiled).flatMap(({ points }) => points.map(([kneeV]) => kneeV));
+  const within = knees.filter((kneeV) => kneeV > spanV[0]! && kneeV < spanV.at(-1)!);
+  const v = [...new Set([...spanV, ...within])].sort((a, b) => a - b);
   const solved = v.map((one) => solveStiff(compiled, state, one));
   if (solved.some(({ converged }) => !converged)) return null;
   return { v, currentA: solved.map(({ drawnA }) => drawnA) };

@@ -23,13 +23,26 @@ export function peukertTimeS({ capacityAh, ratingTimeS, exponent, currentA }: Pe
   return Math.min(plainS, ratingTimeS * (plainS / ratingTimeS) ** exponent);
 }
 
+type Rated = Pick<ChargedBattery, "capacityAh" | "chemistry">;
+
 /** The law of a battery of a kind at its usual rating. */
-export function batteryTimeS(
-  { capacityAh, chemistry }: Pick<ChargedBattery, "capacityAh" | "chemistry">,
-  currentA: number,
-): number {
+export function batteryTimeS({ capacityAh, chemistry }: Rated, currentA: number): number {
+  const { ratingTimeS, exponent } = lawOf(chemistry);
+  return peukertTimeS({ capacityAh, ratingTimeS, exponent, currentA });
+}
+
+/**
+ * Amperes by which its charge falls while it gives some: I (I H / C)^(k − 1), so that a steady current empties it just when Peukert's law
+ * says; never less than I.
+ */
+export function chargeFallA({ capacityAh, chemistry }: Rated, currentA: number): number {
+  const { ratingTimeS, exponent } = lawOf(chemistry);
+  const ratedA = (capacityAh * SECONDS_AN_HOUR) / ratingTimeS;
+  return currentA * Math.max(1, (currentA / ratedA) ** (exponent - 1));
+}
+
+function lawOf(chemistry: ChargedBattery["chemistry"]) {
   const row = chemistry === "flooded" ? "peukert-flooded" : "peukert-agm";
   const exponent = chemistry === "lifepo4" ? 1 : figure("batteryRules", row, "value").value;
-  const ratingTimeS = supplyRule("rating-hours") * SECONDS_AN_HOUR;
-  return peukertTimeS({ capacityAh, ratingTimeS, exponent, currentA });
+  return { exponent, ratingTimeS: supplyRule("rating-hours") * SECONDS_AN_HOUR };
 }

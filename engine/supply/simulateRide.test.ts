@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { compileJob, conditionsOf } from "../operate/index.ts";
+import { figure } from "../tables/index.ts";
 import { restV } from "./batteryCharge.ts";
 import { chargeBalance } from "./chargeBalance.ts";
 import { demandAt, solveStiff } from "./demandCurve.ts";
@@ -103,6 +104,17 @@ test("parked with a drain the battery goes flat when capacity over current says"
   const left = simulateRide(model, model.battery!, steps, { startRatio: 1, parkedA: 0.5 });
   const flatS = (model.battery!.capacityAh / 0.5) * 3600;
   expect(Math.abs(left.emptyAtS! - flatS)).toBeLessThanOrEqual(600);
+});
+
+test("a steady 5 A empties 14 Ah when Peukert's law says: 10 h (14 / 50)^k, and not in 2.8 h", () => {
+  const model = modelOf(jobAt("demos/minazuru-four.json"));
+  const exponent = figure("batteryRules", "peukert-flooded", "value").value;
+  expect(model.battery!.capacityAh).toBe(14);
+  const steps = [{ durationS: 4 * 3600, speedRpm: 0, state: null }];
+  const left = simulateRide(model, model.battery!, steps, { startRatio: 1, parkedA: 5 });
+  expect(left.emptyAtS! / 3600).toBeCloseTo(10 * (14 / 50) ** exponent, 6);
+  expect(left.emptyAtS! / 3600).toBeLessThan(14 / 5);
+  expect(left.energy.residualRatio).toBeLessThan(0.001);
 });
 
 test.each(MACHINES)("%s: a week in town ends flat or closes its energy all the same", (name) => {

@@ -1,6 +1,7 @@
 import { type ChargedBattery, restV, storedJ } from "./batteryCharge.ts";
 import { givenA } from "./chargingSource.ts";
 import { demandAt } from "./demandCurve.ts";
+import { chargeFallA } from "./peukertTimeS.ts";
 import type { RideStep } from "./rideSteps.ts";
 import { SECONDS_AN_HOUR } from "./secondsAnHour.ts";
 import { settledVolts } from "./settledVolts.ts";
@@ -44,12 +45,13 @@ export interface Ride {
 
 /** Longest time over which volts and currents are held, s: the charge of the smallest battery hardly moves. */
 const STEP_S = 10;
-/** Parked, nothing happens but a drain. */
+/** Parked, nothing happens but a drain: a step moves the charge by this share at most. */
 const PARKED_STEP_S = 600;
+const PARKED_SHARE_RATIO = 0.005;
 
 /**
  * Charge of the battery over a ride. Over each step, volts and currents stand; the charge moves by I t, times the ampere-hour
- * efficiency while it rises. Losses are those of each step, the stored energy is the integral of the rest volts between first and last
+ * efficiency while it rises and by Peukert's law while it falls. Losses are those of each step, the stored energy is the integral of the rest volts between first and last
  * charge: that they meet is a check of the steps and not a definition.
  *
  * @param parkedA  drawn while parked, A.
@@ -72,8 +74,9 @@ export function simulateRide(
     const state = step.state === null ? null : stateOf(states, step.state);
     for (let leftS = step.durationS; leftS > 1e-9; ) {
       const now = momentOf(battery, state, step.speedRpm, charge, parkedA);
-      const offeredA = now.batteryA > 0 ? efficiencyRatio * now.batteryA : now.batteryA;
-      const longestS = Math.min(leftS, state === null ? PARKED_STEP_S : STEP_S);
+      const offeredA =
+        now.batteryA > 0 ? efficiencyRatio * now.batteryA : -chargeFallA(battery, -now.batteryA);
+      const longestS = Math.min(leftS, state === null ? parkedStepS(capacityAs, offeredA) : STEP_S);
       // A step ends where the battery is empty; a full one takes current all the same and gasses.
       const forS = offeredA < 0 ? Math.min(longestS, (charge * capacityAs) / -offeredA) : longestS;
       const storesA = Math.min(offeredA, ((1 - charge) * capacityAs) / longestS);
@@ -114,6 +117,12 @@ export function simulateRide(
     },
   };
 }
+
+const parkedStepS = (capacityAs: number, offeredA: number): number =>
+  Math.min(PARKED_STEP_S, (PARKED_SHARE_RATIO * capacityAs) / Math.max(-offeredA, LEAST_DRAIN_A));
+
+/** A smaller drain hardly moves anything, A. */
+const LEAST_DRAIN_A = 1e-3;
 
 function stateOf(states: ReadonlyMap<string, ModelState>, id: string): ModelState {
   const state = states.get(id);

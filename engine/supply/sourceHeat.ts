@@ -4,6 +4,7 @@ import { givenA } from "./chargingSource.ts";
 import { settledVolts } from "./settledVolts.ts";
 import type { ModelState, SupplyModel } from "./supplyModel.ts";
 import { supplyRule } from "./supplyRule.ts";
+import { zenerHeatW, zenerLaws } from "./zeners.ts";
 
 /** Where the watts of a source go that are not used, at one speed. */
 export interface HeatRow {
@@ -16,6 +17,8 @@ export interface HeatRow {
   readonly windingW: number | null;
   /** In rectifier and regulator. */
   readonly unitW: number;
+  /** In zeners across the supply, which burn what nothing else takes; null: there are none. */
+  readonly zenerW: number | null;
 }
 
 export interface SourceHeat {
@@ -31,11 +34,12 @@ const NEARLY_FULL_RATIO = 0.95;
 /**
  * Heat of winding and unit with the battery nearly full. A shunt unit short-circuits the winding for the share of the time it does not
  * need it: the winding carries its short-circuit current all the time and the unit drops the rectifier's volts for the share that is
- * used and the thyristors' for the rest. Others load the winding with what is used.
+ * used and the thyristors' for the rest. Others load the winding with what is used; a zener across the supply uses what nothing else takes.
  */
 export function sourceHeat(model: SupplyModel, state: ModelState): readonly SourceHeat[] {
   const diodeV = figure("elementRules", "rectifier-drop", "value").value;
   const shortV = supplyRule("thyristor-drop");
+  const zeners = zenerLaws(model.averaged);
   return state.sources.flatMap((source): SourceHeat[] => {
     const { bareLine, fastestRpm, isShunt, type } = source;
     if (bareLine === null || fastestRpm === null) return [];
@@ -51,6 +55,7 @@ export function sourceHeat(model: SupplyModel, state: ModelState): readonly Sour
         windingA,
         windingW: bareLine.windingOhm > 0 ? windingA ** 2 * bareLine.windingOhm : null,
         unitW: usedW + (isShunt ? shortV * (windingA - outputA) : 0),
+        zenerW: zeners.length === 0 ? null : zenerHeatW(zeners, v),
       };
     });
     return [{ generator: source.generator, state: state.id, isShunt, rows }];

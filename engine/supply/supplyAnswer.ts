@@ -107,7 +107,7 @@ export function supplyAnswer(
     coilsLeftOn: coilsLeftOn(model),
     excitation: excitation(model),
     heat: lit === null ? [] : sourceHeat(model, lit),
-    withoutBattery: withoutBattery(job),
+    withoutBattery: withoutBattery(model),
     lightingCoils: lightingCoils(model),
     lamps: model.states.flatMap((state) => lampReality(model, state)),
     lampFall: lampFall(model),

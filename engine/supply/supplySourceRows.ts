@@ -49,14 +49,18 @@ export function supplySourceRows({ states, battery }: SupplyModel): readonly Sup
 }
 
 const THOUSAND = 1000;
+/** Rms of a lead over the mean of the output: above this there is one winding, below three. */
+const SINGLE_OVER_RATIO = 0.9;
 
 /**
  * A lower point near cut-in, where the pulses of a rectifier do not meet yet, makes the ellipse too hopeful between its points:
- * `cases/supply/rectifierTransient.test.ts` measures by how much.
+ * `cases/supply/rectifierTransient.test.ts` and `singlePhaseTransient.test.ts` measure by how much.
  */
-function lowPointNote({ bareLine, lowestA, type }: ChargingSource): string | null {
+function lowPointNote({ bareLine, lowestA, type, phaseRatio }: ChargingSource): string | null {
   if (bareLine === null || lowestA === null || type === "dynamo") return null;
   const ceilingA = bareLine.emfPerRpmRatio / bareLine.reactancePerRpmRatio;
-  if (lowestA >= supplyRule("point-low") * ceilingA) return null;
+  const isSingle = phaseRatio !== null && phaseRatio > SINGLE_OVER_RATIO;
+  const leastRatio = supplyRule(isSingle ? "point-low-single" : "point-low");
+  if (lowestA >= leastRatio * ceilingA) return null;
   return "Its lower output point lies near cut-in, so between the points it may give up to a fifth of its ceiling less: measure one in the working range.";
 }

@@ -1,4 +1,6 @@
 import { type Job, presentParts } from "../job/index.ts";
+import { type CapacitorRipple, capacitorRipple } from "./capacitorRipple.ts";
+import type { SupplyModel } from "./supplyModel.ts";
 import { supplyRule } from "./supplyRule.ts";
 
 /** Whether the machine may run on a capacitor in place of its battery. */
@@ -10,10 +12,26 @@ export interface WithoutBattery {
   readonly leastV: number;
   /** Which of its terminals lies on the frame. */
   readonly earthed: "positive" | "negative";
+  /** How far its volts fall between two pulses; null: nothing is known of what feeds it. */
+  readonly ripple: CapacitorRipple | null;
 }
 
 /** Answers from what the machine has: starter, ignition, what makes its current. */
-export function withoutBattery(job: Job): WithoutBattery {
+export function withoutBattery(model: SupplyModel): WithoutBattery {
+  const { job } = model;
+  const against = reasonsAgainst(job);
+  return {
+    allowed: against.length === 0,
+    reasons: against.length === 0 ? ["kick start, magnets and no box that minds"] : against,
+    leastUf: supplyRule("capacitor-least"),
+    mostUf: supplyRule("capacitor-most"),
+    leastV: supplyRule("capacitor-volts"),
+    earthed: job.supply.earthPolarity,
+    ripple: capacitorRipple(model),
+  };
+}
+
+function reasonsAgainst(job: Job): readonly string[] {
   const parts = presentParts(job);
   const against: string[] = [];
   if (parts.some((part) => part.kind === "motor" && part.use === "starter"))
@@ -30,23 +48,8 @@ export function withoutBattery(job: Job): WithoutBattery {
     job.supply.ignition === "battery-coil"
   )
     against.push("lights and spark share one pulse: at idle with the headlamp on it may stall");
-  return {
-    allowed: against.length === 0,
-    reasons: against.length === 0 ? ["kick start, magnets and no box that minds"] : against,
-    leastUf: supplyRule("capacitor-least"),
-    mostUf: supplyRule("capacitor-most"),
-    leastV: supplyRule("capacitor-volts"),
-    earthed: job.supply.earthPolarity,
-  };
+  return against;
 }
 
 /** From here a lamp is a headlamp, W. */
 const LARGE_W = 20;
-
-/**
- * Ripple of a capacitor fed by full-wave pulses: between two pulses it gives the current alone, V.
- *
- * @param pulseHz  pulses a second: 2 × pole pairs × speed / 60 for one phase.
- */
-export const rippleV = (currentA: number, capacitanceUf: number, pulseHz: number): number =>
-  currentA / ((capacitanceUf / 1e6) * pulseHz);

@@ -88,10 +88,14 @@ function coilsOf({ coilsLeftOn: left }: SupplyAnswer): string {
 }
 
 function withoutOf({
-  withoutBattery: { allowed, reasons, leastUf, mostUf, leastV },
+  withoutBattery: { allowed, reasons, leastUf, mostUf, leastV, ripple },
 }: SupplyAnswer): string {
   const head = allowed
     ? `It may run without a battery, on ${leastUf} to ${mostUf} microfarad at ${leastV} V or more`
     : "It is not to be run without its battery";
-  return wrapText(`${head}: ${reasons.join("; ")}.`, 100);
+  const falls =
+    !allowed || ripple === null
+      ? ""
+      : ` On ${ripple.capacitanceUf} microfarad its volts fall by ${printNumber(ripple.rows[0]!.rippleV, 1)} V between pulses at ${printNumber(Math.ceil(ripple.speedRpm / 10) * 10, 0)} rpm with ${ripple.rows[0]!.polePairCount} pole pairs, by ${printNumber(ripple.rows.at(-1)!.rippleV, 1)} V with ${ripple.rows.at(-1)!.polePairCount}.`;
+  return wrapText(`${head}: ${reasons.join("; ")}.${falls}`, 100);
 }

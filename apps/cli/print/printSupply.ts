@@ -130,11 +130,14 @@ function heatOf({ heat }: SupplyAnswer): string {
         amps(row.windingA),
         row.windingW === null ? "not known" : `${printNumber(row.windingW, 0)} W`,
         `${printNumber(row.unitW, 0)} W`,
+        ...(row.zenerW === null ? [] : [`${printNumber(row.zenerW, 0)} W`]),
       ]);
+      const zener = rows.some(({ zenerW }) => zenerW !== null) ? ["zener"] : [];
+      const heads = ["rpm", "used", "in winding", "winding heat", "unit heat", ...zener];
       const words = isShunt
         ? "Heat, which a shunt regulator does not save by what is switched off:"
         : "Heat:";
-      return `${generator}. ${words}\n${printTable(["rpm", "used", "in winding", "winding heat", "unit heat"], table, { right: [0, 1, 2, 3, 4] })}`;
+      return `${generator}. ${words}\n${printTable(heads, table, { right: [0, 1, 2, 3, 4, 5] })}`;
     })
     .join("\n\n");
 }

@@ -1,4 +1,3 @@
-import type { Job } from "../../job/index.ts";
 import { restPositions } from "../../operate/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Judge } from "../judge.ts";
@@ -21,10 +20,6 @@ export const neverCharges: Judge = ({ job, compiled }) => {
   const emf = compiled.jobNetwork.elements.findIndex(({ kind }) => kind === "emf");
   if (speeds.length === 0 || emf < 0) return [];
   const speedRpm = Math.max(...speeds);
-  // Output is stated behind the generator's own field, which the network feeds from that output: it is not counted twice.
-  const fields = compiled.jobNetwork.elements.flatMap(({ kind, of }, k) =>
-    kind === "coil" && isDynamoField(job, of) ? [k] : [],
-  );
   const buttons = job.parts.flatMap((part) =>
     part.kind === "switch" && part.momentary === true ? [part.id] : [],
   );
@@ -36,8 +31,7 @@ export const neverCharges: Judge = ({ job, compiled }) => {
     .map((named) => {
       const positions = { ...restPositions(job, "running"), ...named.positions };
       const solution = compiled.solve({ positions, engine: { mode: "running", speedRpm } });
-      const fieldA = fields.reduce((sumA, k) => sumA + Math.abs(solution.elementA[k]!), 0);
-      const shortA = solution.converged ? -solution.elementA[emf]! - fieldA : 0;
+      const shortA = solution.converged ? -solution.elementA[emf]! : 0;
       return { named, solution, shortA };
     })
     .filter(({ shortA, solution }) => {
@@ -61,13 +55,3 @@ export const neverCharges: Judge = ({ job, compiled }) => {
     }),
   ];
 };
-
-const isDynamoField = (job: Job, of: string): boolean =>
-  job.parts.some(
-    (part) =>
-      part.kind === "generator" &&
-      part.type === "dynamo" &&
-      part.windings.some(
-        ({ use, pins }) => use === "field" && of.startsWith(`${part.id}:${pins[0]}-`),
-      ),
-  );
