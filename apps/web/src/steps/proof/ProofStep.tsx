@@ -50,7 +50,8 @@ export default function ProofStep(): ReactNode {
         )}
         <ProofSummary />
       </div>
-      <div className="proof-main">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a long table is scrolled with the keys */}
+      <section className="proof-main" tabIndex={0} aria-label={SAID[page as "truth"] ?? page}>
         {page === "findings" && (
           <OpenFinding
             key={open?.id ?? ""}
@@ -63,7 +64,7 @@ export default function ProofStep(): ReactNode {
         {page === "fuses" && <FuseList />}
         {page === "wires" && <WireList />}
         {page === "truth" && <TruthTable />}
-      </div>
+      </section>
     </div>
   );
 }

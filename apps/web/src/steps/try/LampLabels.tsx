@@ -13,7 +13,7 @@ interface Label {
 const TOP_MM = 4.2;
 const LINE_MM = 4.5;
 /** A letter of the bold text is about so wide. */
-const LETTER_MM = 1.95;
+const LETTER_MM = 2.12;
 const GAP_MM = 3.5;
 const MOST_LINES = 4;
 const MOST_LETTERS = 22;
@@ -29,8 +29,12 @@ type LampLabelsProps = {
 /** The figure beside the light: one block a station, in the band above the machine, tied to it by a line. */
 export function LampLabels({ lamps, before, side }: LampLabelsProps): ReactNode {
   const { widthMm } = side.picture;
-  const full = labelsOf(lamps, before, side.stations, MOST_LETTERS);
-  const labels = fits(full, widthMm) ? full : labelsOf(lamps, before, side.stations, 0);
+  // Full names with what was; short names; short names alone.
+  const ways = [
+    labelsOf(lamps, before, side.stations, MOST_LETTERS),
+    labelsOf(lamps, before, side.stations, 0),
+  ] as const;
+  const labels = ways.find((one) => fits(one, widthMm)) ?? labelsOf(lamps, null, side.stations, 0);
   return (
     <g className="try-labels" pointerEvents="none">
       {spread(labels, widthMm).map(({ label, left }) => {

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from "react";
+import { type ReactNode, useEffect, useMemo, useRef } from "react";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { layOnRule } from "../../frame/ruleMarks.ts";
 import { noteStep, useBench } from "../../store/benchStore.ts";
@@ -6,8 +6,9 @@ import { EngineControl } from "./EngineControl.tsx";
 import { Exercises } from "./Exercises.tsx";
 import { FaultMaker } from "./FaultMaker.tsx";
 import { FlashKey } from "./FlashKey.tsx";
+import { heatAt } from "./heatAt.ts";
 import { HuntStep } from "./hunt/HuntStep.tsx";
-import { useHunt } from "./hunt/huntStore.ts";
+import { endHunt, useHunt } from "./hunt/huntStore.ts";
 import { MeterBox } from "./MeterBox.tsx";
 import { PinOffer } from "./PinOffer.tsx";
 import { runText } from "./RunValues.tsx";
@@ -28,7 +29,10 @@ export default function TryStep(): ReactNode {
   const key = useBench((bench) => bench.document?.key ?? "");
   const hunted = useHunt((hunt) => hunt.exercise);
   const { answer: machine } = useAnswer("tryMachine", undefined);
-  useEffect(() => benchFor(key), [key]);
+  useEffect(() => {
+    benchFor(key);
+    if (useHunt.getState().exercise?.key !== key) endHunt();
+  }, [key]);
   if (machine === null) return <p className="waiting note">laying the machine out</p>;
   return hunted === null ? <Experiment machine={machine} /> : <HuntStep machine={machine} />;
 }
@@ -41,7 +45,10 @@ function Experiment({ machine }: { machine: TryMachine }): ReactNode {
   useLeadKeys(machine);
   useEffect(() => stampBench(faults), [faults]);
   const stage = answer?.ok ? answer.stages[stageAt(answer.stages, atS)]! : null;
-  const view = stage === null ? null : ((beat === "off" ? stage.dark : null) ?? stage.lit);
+  const story = answer?.ok ? answer.story : null;
+  const warm = (one: TryView): TryView => heatAt(one, story, atS ?? story?.fromS ?? 0);
+  const now = stage === null ? null : ((beat === "off" ? stage.dark : null) ?? stage.lit);
+  const view = now === null ? null : warm(now);
   const isPut = red !== null && black !== null;
   const flash = stage?.dark != null ? beat : "on";
   const { answer: probe } = useAnswer("tryProbe", {
@@ -52,7 +59,7 @@ function Experiment({ machine }: { machine: TryMachine }): ReactNode {
     black: isPut ? black : "earth",
     mode,
   });
-  useRuleValues(stage?.lit ?? null);
+  useRuleValues(useMemo(() => (stage === null ? null : warm(stage.lit)), [stage, story, atS]));
   useStepNote(faults.length);
   useLookUp(faults.length);
   return (
@@ -74,7 +81,9 @@ function Experiment({ machine }: { machine: TryMachine }): ReactNode {
               machine={machine}
               reading={isPut && probe?.ok ? probe.reading : null}
               well={isPut && probe?.ok ? probe.well : null}
-              refusal={probe !== null && !probe.ok ? (probe.refusals[0]?.message ?? null) : null}
+              refusal={
+                isPut && probe !== null && !probe.ok ? (probe.refusals[0]?.message ?? null) : null
+              }
             />
             <ShownChoice />
           </div>
@@ -86,9 +95,7 @@ function Experiment({ machine }: { machine: TryMachine }): ReactNode {
           />
         </div>
         <Trouble fault={fault} answer={answer} />
-        {answer?.ok && answer.story !== null && (
-          <TimeAxis story={answer.story} labelOf={labelOf(view)} />
-        )}
+        {story !== null && <TimeAxis story={story} labelOf={labelOf(view)} />}
         {view !== null && <StateLists view={view} machine={machine} />}
       </div>
       <PinOffer machine={machine} />

@@ -68,10 +68,17 @@ export function tryState(held: Held, question: StateQuestion): StateAnswer {
   const lit = solve("on");
   if (!lit.ok) return lit;
   const { solution } = lit;
-  const show = (one: Solved): TryView => viewOf(checked, one, heatIf(checked, question.shows, one));
   const dark = solve("off");
   const flashes = dark.ok && isOther(solution, dark.solution);
   const well = operateJob(job, conductors, isFaulty ? requestOf(question, "on") : {});
+  const story =
+    well.ok && (isFaulty || solution.afterFuses.length > 0)
+      ? faultStory(checked.design, well.solution, solution)
+      : null;
+  // A wire a fault loads warms up in time, from where it was before; without one, wires are shown settled.
+  const isWarming = well.ok && (story?.wires.length ?? 0) > 0;
+  const show = (one: Solved): TryView =>
+    viewOf(checked, one, heatIf(checked, question.shows, isWarming ? well.solution : one));
   const gone: string[] = [];
   const stages = [solution, ...solution.afterFuses.map((step) => step.solution)].map((one, k) => {
     const step = solution.afterFuses[k - 1];
@@ -86,11 +93,10 @@ export function tryState(held: Held, question: StateQuestion): StateAnswer {
       dark: off?.ok ? show(off.solution) : null,
     };
   });
-  const hasStory = well.ok && (isFaulty || stages.length > 1);
   return {
     ok: true,
     stages,
-    story: hasStory ? faultStory(checked.design, well.solution, solution) : null,
+    story,
     well: isFaulty && well.ok ? show(well.solution) : null,
   };
 }

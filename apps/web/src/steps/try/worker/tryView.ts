@@ -42,6 +42,7 @@ export interface WireView {
 /** The most of anything in a run of the loom, and the wire it is in. */
 export interface RunView {
   readonly run: string;
+  readonly wires: readonly string[];
   readonly currentA: number;
   readonly currentWire: string;
   readonly dropV: number | null;
@@ -142,6 +143,7 @@ function runsOf({ routed }: CheckedJob["design"], wires: readonly WireView[]): r
     return [
       {
         run,
+        wires: own.map(({ wire }) => wire),
         currentA: Math.abs(current.currentA),
         currentWire: current.label,
         dropV: drop.dropV === null ? null : Math.abs(drop.dropV),
