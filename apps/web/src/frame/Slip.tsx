@@ -37,7 +37,7 @@ function placed({ x, y }: { x: number; y: number }): React.CSSProperties {
     Math.max(y - 120, sheet.top + 8),
     Math.max(sheet.top + 8, sheet.bottom - 420),
   );
-  return { left, top, width: WIDTH_PX };
+  return { left, top, width: WIDTH_PX, maxHeight: sheet.bottom - 8 - top };
 }
 
 /** A row of a slip: what, how much, where from. */

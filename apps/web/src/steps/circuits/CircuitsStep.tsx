@@ -3,6 +3,7 @@ import { useAnswer } from "../../engine/useAnswer.ts";
 import { layOnRule } from "../../frame/ruleMarks.ts";
 import { noteStep, useBench } from "../../store/benchStore.ts";
 import { CircuitList } from "./CircuitList.tsx";
+import "../survey/survey.css";
 import "./circuits.css";
 import { ConnectBar } from "./ConnectBar.tsx";
 import { DiagramSheet } from "./DiagramSheet.tsx";

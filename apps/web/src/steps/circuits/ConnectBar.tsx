@@ -6,7 +6,8 @@ import { WireNameField } from "../../entry/WireNameField.tsx";
 import { useBench } from "../../store/benchStore.ts";
 import { circuitsEdit } from "./circuitsEdit.ts";
 import { stopConnecting, useConnecting } from "./connecting.ts";
-import { likelyCircuit } from "./likelyCircuit.ts";
+import { likelyCircuit, wiresNear } from "./likelyCircuit.ts";
+import { pinWords } from "./thingKinds.ts";
 
 /** A wire on its way: one end taken, the other to be taken; then what it is to be. */
 export function ConnectBar(): ReactNode {
@@ -15,8 +16,8 @@ export function ConnectBar(): ReactNode {
   return (
     <section className="connect-bar" aria-label="A new wire">
       <p aria-live="polite">
-        <b>From {from}.</b>{" "}
-        {to === null ? "Choose the other terminal, on its slip or here." : `To ${to}.`}
+        <b>From {pinWords(from)}.</b>{" "}
+        {to === null ? "Choose the other terminal, on its slip or here." : `To ${pinWords(to)}.`}
       </p>
       <div className="connect-fields">
         {to === null && (
@@ -39,7 +40,7 @@ export function ConnectBar(): ReactNode {
 function WireForm({ from, to }: { from: string; to: string }): ReactNode {
   const job = useBench((bench) => bench.document!.job);
   const [circuit, setCircuit] = useState(() => likelyCircuit(job, from, to) ?? "");
-  const [loom, setLoom] = useState(job.looms[0]?.id ?? "");
+  const [loom, setLoom] = useState(() => wiresNear(job, from, to)[0]?.loom ?? "");
   const [colour, setColour] = useState<Parameters<typeof ColourField>[0]["value"]>(null);
   const [make, setMake] = useState("");
   const connect = async (): Promise<void> => {
@@ -51,7 +52,10 @@ function WireForm({ from, to }: { from: string; to: string }): ReactNode {
       ...(colour === null ? {} : { colour }),
       ...(make === "" ? {} : { make }),
     };
-    if (await circuitsEdit(`connect ${from} to ${to}`, { does: "connect", wire })) stopConnecting();
+    if (
+      await circuitsEdit(`connect ${pinWords(from)} to ${pinWords(to)}`, { does: "connect", wire })
+    )
+      stopConnecting();
   };
   return (
     <>

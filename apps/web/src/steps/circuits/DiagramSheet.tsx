@@ -5,6 +5,7 @@ import { useAnswer } from "../../engine/useAnswer.ts";
 import { useBench } from "../../store/benchStore.ts";
 import { PinHandles } from "./PinHandles.tsx";
 import { thingKinds } from "./thingKinds.ts";
+import { WireHolds } from "./WireHolds.tsx";
 
 type DiagramSheetProps = {
   readonly circuit: string | null;
@@ -33,7 +34,12 @@ export function DiagramSheet({ circuit, onPick }: DiagramSheetProps): ReactNode 
         kindOf={thingKinds(job)}
         onPick={(_, at) => onPick(at)}
         fit={circuit === null ? "width" : "all"}
-        over={<PinHandles places={view.places} />}
+        over={
+          <>
+            <WireHolds wires={view.wires} />
+            <PinHandles places={view.places} />
+          </>
+        }
       />
     </div>
   );

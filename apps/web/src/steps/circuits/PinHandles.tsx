@@ -3,8 +3,9 @@ import { useBench } from "../../store/benchStore.ts";
 import { sceneMm } from "../survey/sceneMm.ts";
 import type { DiagramView } from "./circuitsAnswers.ts";
 import { circuitsEdit } from "./circuitsEdit.ts";
-import { connectBoth } from "./connecting.ts";
+import { connectBoth, pulling } from "./connecting.ts";
 import { handlesOf, nearestPlace, type PinHandle } from "./handlesOf.ts";
+import { pinWords } from "./thingKinds.ts";
 
 /** Handles on the terminals of what is chosen. From a terminal a new wire is drawn; the end of a wire is moved. */
 export function PinHandles({ places }: { places: DiagramView["places"] }): ReactNode {
@@ -15,11 +16,18 @@ export function PinHandles({ places }: { places: DiagramView["places"] }): React
   const aim = pull && nearestPlace(places, pull, pull.from.id);
   const drop = (): void => {
     setPull(null);
+    pulling(false);
     if (pull === null || aim === null) return;
     const pin = aim.id.includes(".") ? aim.id : `${aim.id}.*`;
     const { end, wire, pin: start } = pull.from;
     if (end === null || wire === null) connectBoth(start, pin);
-    else void circuitsEdit(`move wire ${wire} to ${pin}`, { does: "move-end", wire, end, pin });
+    else
+      void circuitsEdit(`move wire ${wire} to ${pinWords(pin)}`, {
+        does: "move-end",
+        wire,
+        end,
+        pin,
+      });
   };
   return (
     <g className="pin-handles">
@@ -29,17 +37,21 @@ export function PinHandles({ places }: { places: DiagramView["places"] }): React
           data-hand="pin"
           cx={handle.at.xMm}
           cy={handle.at.yMm}
-          r="2.6"
+          r="2.1"
           className={handle.end === null ? "pin-handle" : "pin-handle end"}
           onPointerDown={(event: PointerEvent<SVGCircleElement>) => {
             event.currentTarget.setPointerCapture(event.pointerId);
             setPull({ from: handle, ...handle.at });
+            pulling(true);
           }}
           onPointerMove={(event) => {
             if (pull !== null) setPull({ ...pull, ...sceneMm(event.currentTarget, event) });
           }}
           onPointerUp={drop}
-          onPointerCancel={() => setPull(null)}
+          onPointerCancel={() => {
+            setPull(null);
+            pulling(false);
+          }}
         />
       ))}
       {pull && (

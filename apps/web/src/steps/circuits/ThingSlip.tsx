@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { choose, useBench } from "../../store/benchStore.ts";
 import { BodySlip } from "./BodySlip.tsx";
 import { CircuitPartSlip } from "./CircuitPartSlip.tsx";
+import { useConnecting } from "./connecting.ts";
 import { MeetingSlip } from "./MeetingSlip.tsx";
 import { ownerOf, thingKinds } from "./thingKinds.ts";
 import { WireSlip } from "./WireSlip.tsx";
@@ -12,7 +13,8 @@ type At = { readonly x: number; readonly y: number } | undefined;
 export function ThingSlip({ at }: { at: At }): ReactNode {
   const job = useBench((bench) => bench.document!.job);
   const chosen = useBench((bench) => bench.chosen);
-  if (chosen === null) return null;
+  const isPulling = useConnecting((connecting) => connecting.isPulling);
+  if (chosen === null || isPulling) return null;
   const id = chosen.kind === "pin" ? ownerOf(chosen.id) : chosen.id;
   const kind = chosen.kind === "pin" ? thingKinds(job)(id) : chosen.kind;
   const same = { at, onClose: () => choose(null) };

@@ -24,9 +24,12 @@ export function WorstFinding({ ids }: { ids: readonly string[] }): ReactNode {
   const remedy = worst.remedies.find(({ change }) => change.length > 0);
   return (
     <div className="slip-finding">
-      <p>
-        <SeverityTag severity={worst.severity} /> {worst.message}
-      </p>
+      <details>
+        <summary>
+          <SeverityTag severity={worst.severity} /> {firstSentence(worst.message)}
+        </summary>
+        <p>{worst.message}</p>
+      </details>
       {remedy !== undefined && (
         <RemedyButton
           key={`${worst.code} ${remedy.message}`}
@@ -42,6 +45,10 @@ export function WorstFinding({ ids }: { ids: readonly string[] }): ReactNode {
     </div>
   );
 }
+
+/** As far as the first full stop that ends a sentence. */
+const firstSentence = (message: string): string =>
+  /^.*?[.!?](?=\s|$)/.exec(message)?.[0] ?? message;
 
 const isWithin = (one: string, id: string): boolean =>
   one.startsWith(`${id}.`) || one.startsWith(`${id}:`);

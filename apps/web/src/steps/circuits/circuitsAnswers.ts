@@ -36,6 +36,7 @@ import {
   type PointMm,
   type SceneSource,
   sceneSource,
+  type WirePlace,
 } from "@copperwright/engine/scenes";
 import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
 import type { Held } from "../../engine/held.ts";
@@ -45,6 +46,8 @@ import type { RuleMark } from "../../frame/ruleMarks.ts";
 export interface DiagramView {
   readonly picture: Picture;
   readonly title: string;
+  /** Every drawn piece of a wire, for a hand that is wider than the wire. */
+  readonly wires: readonly WirePlace[];
   /** Pins, and joints and bodies by their own id. */
   readonly places: readonly { readonly id: string; readonly at: PointMm }[];
 }
@@ -112,13 +115,19 @@ export const circuitsAnswers = {
     if (circuit !== null) {
       const drawn = circuitScene(sourceOf(held), circuit);
       if (drawn === null) return null;
-      return { picture: pictureOf(drawn.scene, light), title: drawn.head.title, places: [] };
+      return {
+        picture: pictureOf(drawn.scene, light),
+        title: drawn.head.title,
+        wires: drawn.wires,
+        places: [],
+      };
     }
     const drawn = diagramScene(sourceOf(held));
     const joined = drawn.nodes.filter(({ of }) => of !== "pin").map(({ id, at }) => ({ id, at }));
     return {
       picture: pictureOf(drawn.scene, light),
       title: "Whole machine",
+      wires: drawn.wires,
       places: [...drawn.pins, ...joined],
     };
   },

@@ -4,9 +4,15 @@ import { create } from "zustand";
 interface Connecting {
   readonly from: string | null;
   readonly to: string | null;
+  /** A hand is pulling a line across the diagram; slips stand aside. */
+  readonly isPulling: boolean;
 }
 
-export const useConnecting = create<Connecting>()(() => ({ from: null, to: null }));
+export const useConnecting = create<Connecting>()(() => ({
+  from: null,
+  to: null,
+  isPulling: false,
+}));
 
 /** Takes a pin: the first time as one end, the second time as the other. */
 export function takePin(pin: string): void {
@@ -22,4 +28,8 @@ export function connectBoth(from: string, to: string): void {
 
 export function stopConnecting(): void {
   useConnecting.setState({ from: null, to: null });
+}
+
+export function pulling(isPulling: boolean): void {
+  useConnecting.setState({ isPulling });
 }

@@ -25,3 +25,7 @@ export function chosenOwner(job: Job, pin: string): Chosen | null {
   const kind = thingKinds(job)(id);
   return kind === null ? null : { kind, id };
 }
+
+/** A pin as a person reads it; `OWNER.*` is a place that is yet to be made. */
+export const pinWords = (pin: string): string =>
+  pin.endsWith(".*") ? `a free place on ${ownerOf(pin)}` : pin;
