@@ -86,7 +86,7 @@ describe.each(SIZES)("at $width x $height, $palette", ({ width, height, palette 
     }
     expect(faults).toEqual([]);
     await context.close();
-  });
+  }, 240_000);
 });
 
 describe("by keyboard alone", () => {
@@ -109,7 +109,7 @@ describe("by keyboard alone", () => {
     await page.keyboard.type("W3");
     await page.keyboard.press("Enter");
     await goToStep(page, "build");
-    await page.getByRole("article", { name: "Wire W3" }).waitFor();
+    await page.getByRole("article", { name: "Wire 3" }).waitFor();
     const end = page.locator(".end-panel").first();
     await end.focus();
     await page.keyboard.press("Enter");

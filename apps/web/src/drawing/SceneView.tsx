@@ -60,7 +60,7 @@ export function SceneView(props: SceneViewProps): ReactNode {
           width={picture.widthMm * PX_PER_MM}
           height={picture.heightMm * PX_PER_MM}
           className="scene-svg"
-          role="img"
+          role={over === undefined ? "img" : "group"}
           aria-label={label}
         >
           <g ref={marks} />

@@ -39,6 +39,12 @@ export function redo(): Promise<boolean> {
   });
 }
 
+/** Whether it only adds, changes or takes away ticks and readings. */
+function isTicks(operation: Operation): boolean {
+  if (operation.op === "batch") return operation.operations.every(isTicks);
+  return operation.list === "build" || operation.list === "tests";
+}
+
 type Way = "new" | "undo" | "redo";
 const UNDO_KEPT = 200;
 
@@ -47,6 +53,12 @@ async function act(what: string, operation: Operation, way: Way): Promise<boolea
   if (before === null) return false;
   if (before.isReadOnly !== null) {
     say(before.isReadOnly);
+    return false;
+  }
+  if (useBench.getState().visitor?.whyLimited && !isTicks(operation)) {
+    say(
+      `${what} was not done. This device may tick and read, not change the plan: it came by the plain address.`,
+    );
     return false;
   }
   const done = await front.apply(operation);

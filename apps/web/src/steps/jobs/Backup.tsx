@@ -4,7 +4,7 @@ import { say } from "../../store/benchStore.ts";
 import { refreshJobs } from "./jobList.ts";
 
 /** Everything as one file, at any time; taken back only by the owner and only after asking once. */
-export function Backup({ mayRestore }: { mayRestore: boolean }): ReactNode {
+export function Backup(): ReactNode {
   const [file, setFile] = useState<File | null>(null);
   const pick = (event: ChangeEvent<HTMLInputElement>): void => {
     setFile(event.target.files?.[0] ?? null);
@@ -17,17 +17,15 @@ export function Backup({ mayRestore }: { mayRestore: boolean }): ReactNode {
         <a className="act file-act" href="/api/backup" download>
           save everything as one file
         </a>
-        {mayRestore && (
-          <label className="act file-act">
-            take jobs back from such a file
-            <input
-              type="file"
-              accept=".zip,application/zip"
-              className="only-spoken"
-              onChange={pick}
-            />
-          </label>
-        )}
+        <label className="act file-act">
+          take jobs back from such a file
+          <input
+            type="file"
+            accept=".zip,application/zip"
+            className="only-spoken"
+            onChange={pick}
+          />
+        </label>
         {file !== null && (
           <button
             type="button"

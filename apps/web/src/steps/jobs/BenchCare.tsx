@@ -6,10 +6,11 @@ import { Devices } from "./Devices.tsx";
 /** What concerns the bench as a whole: copies of everything, and other devices on the workshop's network. */
 export function BenchCare(): ReactNode {
   const role = useBench((bench) => bench.visitor?.role ?? "view");
+  if (role !== "owner") return null;
   return (
     <section className="care" aria-label="The bench itself">
-      <Backup mayRestore={role === "owner"} />
-      {role === "owner" && <Devices />}
+      <Backup />
+      <Devices />
     </section>
   );
 }

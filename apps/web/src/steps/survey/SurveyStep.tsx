@@ -34,13 +34,12 @@ export default function SurveyStep(): ReactNode {
     <div className="survey">
       <SideSheet onPick={setSlipAt} isScaling={scaling} onScaled={() => setScaling(false)} />
       <section className="survey-lists" aria-label="What belongs to the survey">
-        <div className="survey-heads" role="tablist" aria-label="Lists">
+        <div className="survey-heads" role="group" aria-label="Lists">
           {LISTS.map((name) => (
             <button
               key={name}
               type="button"
-              role="tab"
-              aria-selected={name === list}
+              aria-pressed={name === list}
               className="plain survey-head"
               onClick={() => setList(name)}
             >
