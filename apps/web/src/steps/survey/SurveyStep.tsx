@@ -54,7 +54,7 @@ export default function SurveyStep(): ReactNode {
             {stationCount === 0 ? "place the first station" : "add a station"}
           </button>
         </div>
-        <div className="survey-list" role="tabpanel" aria-label={words[list]}>
+        <div className="survey-list" role="group" aria-label={words[list]}>
           {list === "unknown" && <UnknownList unknown={unknown} />}
           {list === "parts" && <PartPicker />}
           {list === "wiring" && <FoundWiring />}
