@@ -10,6 +10,7 @@ export {
   type Design,
   type Plan,
   planJob,
+  recheckedJob,
   supplyOfJob,
   type WireFact,
   type WireFacts,
@@ -61,6 +62,7 @@ export {
   provedResult,
   proveFirst,
   proveJob,
+  proveOnTrial,
   proveSecond,
   type SecondPart,
   type Share,
@@ -70,6 +72,7 @@ export {
   type WireHistory,
   type WireTemperature,
   wireTemperatures,
+  withTriedChanges,
 } from "./prove/index.ts";
 export { type BundleAnswer, bundleAnswer } from "./route/index.ts";
 export {

@@ -10,8 +10,10 @@ import {
   proofWork,
   provedResult,
   proveFirst,
+  proveOnTrial,
   proveSecond,
   type SecondPart,
+  withTriedChanges,
 } from "@copperwright/engine";
 
 /** Told as work gets on: share done, 0 to 1. */
@@ -49,7 +51,8 @@ export async function proveInThreads(
     for (const one of workers) one.postMessage(first.tallies);
     const ownSecond = proveSecond(work, first.tallies, share);
     told(SECOND_SHARE);
-    return provedResult(work, first, [ownSecond, ...(await Promise.all(seconds))], {});
+    const result = provedResult(work, first, [ownSecond, ...(await Promise.all(seconds))], {});
+    return withTriedChanges(input, result, proveOnTrial);
   } finally {
     await Promise.all(workers.map((one) => one.terminate()));
   }

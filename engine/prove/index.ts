@@ -10,7 +10,7 @@ export { operateArguments } from "./operateArguments.ts";
 export { preparedProof } from "./preparedProof.ts";
 export type { ProofInput, ProofOptions } from "./proofInput.ts";
 export { provedResult } from "./provedResult.ts";
-export { proveJob } from "./proveJob.ts";
+export { proveJob, proveOnTrial } from "./proveJob.ts";
 export {
   type FirstPart,
   mergedFirst,
@@ -25,5 +25,6 @@ export {
 export type * from "./proveResult.ts";
 export type * from "./timeCurrent.ts";
 export { type PlottedJob, timeCurrentOf, timeCurrentsOf } from "./timeCurrentOf.ts";
+export { withTriedChanges } from "./triedChanges.ts";
 export { foreverCurrentA, permittedTime } from "./wireLimitCurve.ts";
 export { type WireTemperature, wireTemperatures } from "./wireTemperatures.ts";

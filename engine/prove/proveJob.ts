@@ -2,6 +2,7 @@ import type { ProofInput, ProofOptions } from "./proofInput.ts";
 import { provedResult } from "./provedResult.ts";
 import { mergedFirst, type Progress, proofWork, proveFirst, proveSecond } from "./provePart.ts";
 import type { ProveResult } from "./proveResult.ts";
+import { withTriedChanges } from "./triedChanges.ts";
 
 /**
  * The whole proof of a job in one thread: every state, every place open, every short.
@@ -18,5 +19,10 @@ export function proveJob(
   const whole = { index: 0, count: 1 };
   const first = mergedFirst(work.plan, [proveFirst(work, whole, progress)]);
   const second = proveSecond(work, first.tallies, whole, progress);
-  return provedResult(work, first, [second], options);
+  const result = provedResult(work, first, [second], options);
+  return options.tryRemedies === false ? result : withTriedChanges(input, result, proveOnTrial);
 }
+
+/** A changed job proven in this thread, without trying anything further. */
+export const proveOnTrial = (input: ProofInput): ProveResult =>
+  proveJob(input, { tryRemedies: false });

@@ -41,6 +41,8 @@ export interface ProvedWire {
     readonly limitC: number;
     readonly duration: Duration;
   } | null;
+  /** Largest current it carries for long with nothing broken, A. */
+  readonly lastingA: number;
   /** Longest a dead short at its far end takes to open a fuse with the battery weak and cold, s; null: never promised. */
   readonly weakest: { readonly currentA: number; readonly opensMaxS: number | null } | null;
   readonly verdict: string;
@@ -69,6 +71,8 @@ export interface StrayRow {
 
 export interface ProvedFuse {
   readonly fuse: string;
+  /** Largest current it carries for long with nothing broken, A. */
+  readonly lastingA: number;
   readonly firstToOpenCount: number;
   readonly overlapsWith: readonly string[];
   readonly dies: readonly string[];

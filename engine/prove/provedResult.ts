@@ -35,7 +35,7 @@ export function provedResult(
   const stray = strayRows(plan, first.strays);
   const bundles = bundlesInUse(plan, first.tallies);
   const charge = chargeFaults(plan);
-  const fuses = fuseRows(plan, seconds);
+  const fuses = fuseRows(plan, first, seconds);
   const findings = [
     ...truthFindings(plan, first.states, first.tallies),
     ...stray.findings,
@@ -77,12 +77,21 @@ function verdictOf(findings: readonly Finding[]): ProofVerdict {
   return has("mend") ? "mend" : "fit";
 }
 
-function fuseRows({ input }: ProofPlan, seconds: readonly SecondPart[]): readonly ProvedFuse[] {
+function fuseRows(
+  { input, solver }: ProofPlan,
+  { tallies }: MergedFirst,
+  seconds: readonly SecondPart[],
+): readonly ProvedFuse[] {
+  const { elements } = solver.compiled.jobNetwork;
+  const elementOf = new Map(
+    elements.flatMap(({ kind, of }, k) => (kind === "fuse" ? [[of, k] as const] : [])),
+  );
   const ids = [
     ...new Set(seconds.flatMap(({ screened }) => Object.keys(screened.firstToOpen))),
   ].sort();
   return ids.map((fuse) => ({
     fuse,
+    lastingA: tallies.lastingA[elementOf.get(fuse)!] ?? 0,
     firstToOpenCount: seconds.reduce(
       (sum, { screened }) => sum + (screened.firstToOpen[fuse] ?? 0),
       0,

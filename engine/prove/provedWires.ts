@@ -25,7 +25,7 @@ export function provedWires(
     const survival = withoutHarmlessBridges(plan, tallies, found);
     return { survival, worst: worstShort(plan, tallies, survival) };
   });
-  return { judged, rows: judged.map((one) => rowOf(plan, one, weak)) };
+  return { judged, rows: judged.map((one) => rowOf(plan, tallies, one, weak)) };
 }
 
 /**
@@ -82,6 +82,7 @@ function isHarmless(
 
 function rowOf(
   plan: ProofPlan,
+  { lastingA }: CurrentTallies,
   { survival, worst }: JudgedWire,
   weak: ReturnType<typeof weakSolver>,
 ): ProvedWire {
@@ -91,6 +92,7 @@ function rowOf(
   return {
     wire: survival.wire,
     faultsCount: survival.answers.length,
+    lastingA: lastingA[plan.solver.compiled.elementOfConductor.get(survival.wire)!]!,
     worst: worst === null ? null : (shown as ProvedWire["worst"]),
     margin: bound === null ? null : bound.marginK,
     bound:

@@ -3,6 +3,7 @@ import { operateArguments } from "./operateArguments.ts";
 import { proofFinding, stateOf } from "./proofFinding.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import type { StrayRow } from "./proveResult.ts";
+import { secondWay } from "./secondWay.ts";
 import type { StrayLoad } from "./strayOf.ts";
 
 const MOST_OTHERS = 4;
@@ -51,7 +52,7 @@ function findingOf(plan: ProofPlan, stray: StrayLoad): Finding {
       others: others.slice(0, MOST_OTHERS).join(", ") || null,
     },
     state: stray.state,
-    remedies: [{ kind, change: [], cures: null, newNumbers: {} }],
+    remedies: [secondWay(plan, stray) ?? { kind, change: [], cures: null, newNumbers: {} }],
   });
 }
 

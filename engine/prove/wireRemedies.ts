@@ -10,13 +10,13 @@ import type { JudgedWire } from "./wireFindings.ts";
 
 /** Findings about a wire for which a change is tried; the others are told without. */
 const TRIED = new Set(["proof-wire-not-saved", "proof-remembered-limit", "proof-fuse-band-ends"]);
-/** Changes are tried for this many findings: each is a proof of its own. */
+/** Thicker copper is tried for this many findings. */
 const MOST_FINDINGS = 12;
 
 /**
  * The smallest changes that mend what is not saved, found by trying: a smaller fuse of the same kind (a blade where no page says how
- * quick the old one is), and the next thicker wires. Each is put to the survival theorem for every wire of the finding; what does not
- * cure is left out.
+ * quick the old one is), and the next thicker wires. A rating is put to the survival theorem for every wire found behind that fuse; what
+ * does not cure is left out.
  */
 export function withRemedies(
   plan: ProofPlan,
@@ -25,27 +25,43 @@ export function withRemedies(
   findings: readonly Finding[],
 ): readonly Finding[] {
   let triedCount = 0;
+  const byFuse = new Map<string, Remedy | null>();
+  const wireOf = new Map(judged.map((one) => [one.survival.wire, one]));
+  const tried = findings.filter(({ code, subject }) => TRIED.has(code) && wireOf.has(subject.id));
   return findings.map((finding) => {
-    const wire = judged.find(({ survival }) => survival.wire === finding.subject.id);
-    if (wire === undefined || !TRIED.has(finding.code) || triedCount >= MOST_FINDINGS)
-      return finding;
-    triedCount++;
-    const remedies = [fuseRemedy(plan, tallies, wire, finding), sizeRemedy(plan, tallies, wire)];
+    const wire = wireOf.get(finding.subject.id);
+    if (wire === undefined || !TRIED.has(finding.code)) return finding;
+    const cut = wire.survival.answers[0]!.exposure.cut.join();
+    const key = `${cut} ${isBandEnd(finding)}`;
+    // One fuse has one rating: the one that saves every wire found behind it.
+    if (!byFuse.has(key)) {
+      const behind = tried.filter(
+        (one) =>
+          isBandEnd(one) === isBandEnd(finding) &&
+          wireOf.get(one.subject.id)!.survival.answers[0]!.exposure.cut.join() === cut,
+      );
+      byFuse.set(key, fuseRemedy(plan, tallies, wire, behind));
+    }
+    const isSized = triedCount++ < MOST_FINDINGS;
+    const size = isSized ? sizeRemedy(plan, tallies, wire) : null;
+    const remedies = [byFuse.get(key) ?? null, size];
     return { ...finding, remedies: remedies.filter((one): one is Remedy => one !== null) };
   });
 }
+
+const isBandEnd = ({ code }: Finding): boolean => code === "proof-fuse-band-ends";
 
 /** Largest standard rating below the one fitted, and not below the largest lasting current, with which all wires are saved. */
 function fuseRemedy(
   plan: ProofPlan,
   tallies: CurrentTallies,
   { survival }: JudgedWire,
-  finding: Finding,
+  findings: readonly Finding[],
 ): Remedy | null {
   const { exposure } = survival.answers[0]!;
   const fuse = fusesOf(plan.input.job).get(exposure.cut[0] ?? "");
   if (fuse === undefined || exposure.cut.length !== 1) return null;
-  const isBlade = finding.code === "proof-fuse-band-ends";
+  const isBlade = findings.every(isBandEnd);
   const type = isBlade ? "blade" : fuse.type;
   const { elements } = plan.solver.compiled.jobNetwork;
   const element = elements.findIndex(({ kind, of }) => kind === "fuse" && of === fuse.id);
@@ -55,7 +71,9 @@ function fuseRemedy(
     .map((row) => row.ratedA)
     .filter((ratedA) => (isBlade ? ratedA <= fuse.ratingA : ratedA < fuse.ratingA))
     .sort((a, b) => b - a);
-  const wires = [survival.wire, ...finding.also].filter((id) => plan.input.conductors.has(id));
+  const wires = [...new Set(findings.flatMap(({ subject, also }) => [subject.id, ...also]))].filter(
+    (id) => plan.input.conductors.has(id),
+  );
   for (const newFuseA of ratings) {
     const job = {
       ...plan.input.job,
@@ -65,7 +83,7 @@ function fuseRemedy(
           : part,
       ),
     };
-    const newPeakC = peakIfSaved(reguarded(plan, job), tallies, wires);
+    const newPeakC = peakIfSaved(reguarded(plan, job), tallies, wires, fuse.id);
     if (newPeakC === null) continue;
     const set = (path: string, value: unknown): Operation => ({
       op: "set",
@@ -110,15 +128,22 @@ function sizeRemedy(
   return null;
 }
 
-/** The hottest any of the wires gets; null where one of them is still not saved. Another size feeds nothing another way, so guards stay. */
+/**
+ * The hottest any of the wires gets; null where one of them is still not saved. Another size feeds nothing another way, so guards stay.
+ *
+ * @param behind  only what comes through this fuse is asked; absent: everything.
+ */
 function peakIfSaved(
   plan: ProofPlan,
   tallies: CurrentTallies,
   wires: readonly string[],
+  behind?: string,
 ): number | null {
-  const answers = survivalOfWires(plan, tallies.lastingA, wires);
+  const answers = survivalOfWires(plan, tallies.lastingA, wires).flatMap((one) =>
+    one.answers.filter(({ exposure }) => behind === undefined || exposure.cut.includes(behind)),
+  );
   if (answers.some(({ ruling }) => ruling !== "saved")) return null;
-  return Math.max(...answers.map((one) => one.answers[0]?.worst?.peakC ?? 0));
+  return Math.max(0, ...answers.map(({ worst }) => worst?.peakC ?? 0));
 }
 
 /** The plan with other ratings: which fuses cut a wire off goes by what they carry together. */
