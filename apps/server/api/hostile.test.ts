@@ -151,6 +151,27 @@ onBothStorages((open) => {
     expect((await bench.post("/jobs", proto, LEARNER)).status).toBe(403);
   });
 
+  test("the one sign a database cannot keep is refused where it is asked for and shown as missing in a name", async () => {
+    const bench = await open();
+    const nul = String.fromCharCode(0);
+    const job = JSON.stringify({ ...JSON.parse(text), name: `head${nul}lamp` });
+    const { key } = (await bench.post("/jobs", { from: "text", text: job })).body;
+    expect((await bench.get("/jobs")).body.jobs[0].name).toBe("head\ufffdlamp");
+    expect(JSON.parse((await bench.get(`/jobs/${key}`)).body.text).name).toBe(`head${nul}lamp`);
+    const change = { ...noteChange(WIRE, `a${nul}b`), summary: { line: nul } };
+    const saved = await bench.post(`/jobs/${key}/changes`, change);
+    expect(saved.status).toBe(200);
+    const what = await bench.post(`/jobs/${key}/changes`, {
+      ...noteChange(WIRE, "x", 2),
+      what: nul,
+    });
+    expect(what.body.code).toBe("body-misfit");
+    const picture = await bench.post(`/jobs/${key}/photographs`, { name: nul, base64: "AAAA" });
+    expect(picture.body.code).toBe("body-misfit");
+    const exercise = { title: nul, request: {}, faults: [{ kind: "open", place: "W1" }] };
+    expect((await bench.post(`/jobs/${key}/exercises`, exercise)).body.code).toBe("body-misfit");
+  });
+
   test("a job's name makes a file name of letters and figures", async () => {
     const bench = await open();
     for (const name of [

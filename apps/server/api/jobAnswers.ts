@@ -1,4 +1,10 @@
-import type { JobsTable, RevisionLine, RevisionsTable, StoredConflict } from "../storage/index.ts";
+import type {
+  JobSeen,
+  JobsTable,
+  RevisionLine,
+  RevisionsTable,
+  StoredConflict,
+} from "../storage/index.ts";
 
 /** A job as the list shows it. The summary is what a device said of revision `summaryRevision`; it decides nothing. */
 export function listedJob(row: JobsTable) {
@@ -15,7 +21,7 @@ export function listedJob(row: JobsTable) {
   };
 }
 
-export function polledJob({ key, revision, saved_at, saved_by, device }: JobsTable) {
+export function polledJob({ key, revision, saved_at, saved_by, device }: JobSeen) {
   return { key, revision, savedAt: saved_at, savedBy: saved_by, device };
 }
 

@@ -91,7 +91,10 @@ onBothStorages((open) => {
     expect(answers.map(({ status }) => status)).toEqual(notes.map(() => 200));
     const revisions = answers.map(({ body }) => body.revision).sort((a, b) => a - b);
     expect(revisions).toEqual(notes.map((_, i) => i + 2));
-    const head = JSON.parse((await bench.get(`/jobs/${key}`)).body.text);
+    const headText: string = (await bench.get(`/jobs/${key}`)).body.text;
+    const read = readJob(headText);
+    expect(read.ok && writeJob(read.job)).toBe(headText);
+    const head = JSON.parse(headText);
     const first = new Set(wires.slice(0, 40));
     const noted = head.wires.filter(
       ({ id, note }: { id: string; note?: string }) => note && first.has(id),

@@ -5,8 +5,14 @@ import { LARGEST_TEXT } from "./largestText.ts";
 export const keySchema = z.string().regex(/^[0-9a-f]{32}$/);
 export const changeIdSchema = z.string().regex(/^[A-Za-z0-9_-]{8,64}$/);
 export const revisionSchema = z.number().int().min(1).max(2_000_000_000);
-const nameSchema = z.string().max(200);
-const whatSchema = z.string().trim().min(1).max(400);
+/** PostgreSQL keeps every sign but this one. */
+const NUL = String.fromCharCode(0);
+/** A text for people. */
+export const wordsSchema = z
+  .string()
+  .refine((text) => !text.includes(NUL), "holds a sign no text has");
+const nameSchema = wordsSchema.max(200);
+const whatSchema = wordsSchema.trim().min(1).max(400);
 const MOST_OPERATIONS = 10_000;
 const LONGEST_SUMMARY = 200_000;
 

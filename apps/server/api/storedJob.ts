@@ -38,7 +38,10 @@ export function jobText(job: Job): JobText {
   return {
     text: writeJob(job),
     jobVersion: JOB_VERSION,
-    name: job.name,
-    machine: `${maker} ${model}`.trim(),
+    name: shown(job.name),
+    machine: shown(`${maker} ${model}`.trim()),
   };
 }
+
+/** A name for the list: a sign no database keeps as text (the job's own text has it escaped) is shown as missing. */
+const shown = (name: string): string => name.replaceAll(String.fromCharCode(0), "\ufffd");

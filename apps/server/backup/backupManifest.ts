@@ -1,5 +1,6 @@
 import { EDITED_LISTS } from "@copperwright/engine";
 import * as z from "zod";
+import { wordsSchema as anyWordsSchema } from "../api/requestSchemas.ts";
 import { guessSchema, newExerciseSchema } from "../exercise/exerciseSchemas.ts";
 import { STORAGE_VERSION } from "../storage/index.ts";
 
@@ -7,8 +8,8 @@ export const BACKUP_FORMAT = 1;
 
 const keySchema = z.string().regex(/^[0-9a-f]{32}$/);
 const sha256Schema = z.string().regex(/^[0-9a-f]{64}$/);
-const wordsSchema = z.string().max(400);
-const momentSchema = z.string().max(40);
+const wordsSchema = anyWordsSchema.max(400);
+const momentSchema = anyWordsSchema.max(40);
 const numberSchema = z.number().int().min(0).max(2_000_000_000);
 const oneSchema = numberSchema.min(1);
 
@@ -43,7 +44,7 @@ const conflictSchema = z.strictObject({
 const jobSchema = z.strictObject({
   key: keySchema,
   name: wordsSchema,
-  machine: z.string().max(500),
+  machine: anyWordsSchema.max(500),
   revision: oneSchema,
   sequence: numberSchema,
   saved_at: momentSchema,

@@ -1,5 +1,6 @@
 import type { SetFault } from "@copperwright/engine";
 import * as z from "zod";
+import { wordsSchema } from "../api/requestSchemas.ts";
 
 /** A word that names something of a job; whether the job has it is for the engine to say. */
 const placeSchema = z
@@ -38,7 +39,7 @@ const standing = {
 };
 
 export const newExerciseSchema = z.strictObject({
-  title: z.string().trim().min(1).max(200),
+  title: wordsSchema.trim().min(1).max(200),
   request: z.strictObject({
     ...standing,
     battery: z.enum(["full", "half", "weak"]).optional(),

@@ -21,7 +21,7 @@ export function jobRows(
     jobsSince: (sequence) =>
       queries
         .selectFrom("jobs")
-        .selectAll()
+        .select(["key", "revision", "sequence", "saved_at", "saved_by", "device"])
         .where("sequence", ">", sequence)
         .orderBy("sequence")
         .limit(POLLED_COUNT)

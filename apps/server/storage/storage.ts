@@ -60,6 +60,12 @@ export interface Photograph {
   readonly bytes: Uint8Array;
 }
 
+/** What a poll tells of a job. */
+export type JobSeen = Pick<
+  JobsTable,
+  "key" | "revision" | "sequence" | "saved_at" | "saved_by" | "device"
+>;
+
 export type RevisionLine = Omit<RevisionsTable, "text">;
 
 /** Everything the bench keeps. A save that has answered is on the disk. */
@@ -69,7 +75,7 @@ export interface Storage {
   readonly where: string;
   jobs(): Promise<readonly JobsTable[]>;
   job(key: string): Promise<JobsTable | null>;
-  jobsSince(sequence: number): Promise<readonly JobsTable[]>;
+  jobsSince(sequence: number): Promise<readonly JobSeen[]>;
   /** The newest, where no revision is named. */
   revision(key: string, revision?: number): Promise<RevisionsTable | null>;
   /** Newest first, without their texts. */
