@@ -9,6 +9,7 @@ export default defineConfig({
       "tools/**/*.test.ts",
     ],
     testTimeout: 60_000,
+    hookTimeout: 120_000,
     pool: "threads",
     maxWorkers: 2,
   },
