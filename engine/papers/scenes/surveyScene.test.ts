@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { CAP_MM, measureTextMm } from "../../drawing/index.ts";
 import { demo } from "../demoJob.fixture.ts";
 import { neighboursOf } from "./neighboursOf.ts";
 import { surveyScene } from "./surveyScene.ts";
@@ -32,6 +33,16 @@ describe("the machine to be surveyed", () => {
       }
     });
   }
+
+  it("names nothing outside a page as narrow as a phone", () => {
+    const narrow = { widthMm: 89, heightMm: 100 };
+    const scene = surveyScene(demo("aldreth-single"), narrow);
+    for (const { label, name } of scene.stations) {
+      if (label === null) continue;
+      expect(label.xMm).toBeGreaterThanOrEqual(0);
+      expect(label.xMm + measureTextMm(name, CAP_MM.text, 700)).toBeLessThanOrEqual(narrow.widthMm);
+    }
+  });
 
   it("a place on the scene goes back to the job's own millimetres", () => {
     const job = demo("aldreth-single");

@@ -58,6 +58,8 @@ const BOX_REACH_MM = 7;
 const BOX = { widthMm: 13, heightMm: 5.4 } as const;
 const LINE_PITCH_MM = 4.2;
 const HOLDS_MM = 34;
+/** On a page narrower than this a station has its name alone. */
+const NARROW_MM = 150;
 
 /**
  * The side view of a job for surveying. Where nothing is placed yet it is the body alone.
@@ -112,14 +114,17 @@ function labelsOf(
   const things = new Map(stationThings(job, view).map((one) => [one.id, one]));
   const said = view.stations.map(({ station }) => {
     const { name, parts } = things.get(station)!;
-    return { id: station, name, holds: listed(parts.map((part) => part.name || part.id)) };
+    const isNarrow = page.widthMm < NARROW_MM;
+    const holds = isNarrow ? "" : listed(parts.map((part) => part.name || part.id));
+    return { id: station, name, holds };
   });
   const placed = placedWords(view, said, spots, page);
   const blockOf = new Map(placed.map((block) => [block.id, block]));
   return {
     stations: said.map(({ id, name, holds }) => {
-      const { x, y, leader, isFree } = blockOf.get(id)!;
-      const isOnPage = isFree && y > 0 && y < page.heightMm - LINE_PITCH_MM;
+      const { x, y, width, height, leader, isFree } = blockOf.get(id)!;
+      const isInside = x >= 0 && y > 0 && x + width <= page.widthMm && y + height <= page.heightMm;
+      const isOnPage = isFree && isInside;
       const label = isOnPage ? { xMm: x, yMm: y } : null;
       const { x: xMm, y: yMm } = spots.get(id)!;
       return { id, name, holds, at: { xMm, yMm }, label, leader: isOnPage ? leader : null };

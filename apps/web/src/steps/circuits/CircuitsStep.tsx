@@ -9,6 +9,7 @@ import { ConnectBar } from "./ConnectBar.tsx";
 import { DiagramSheet } from "./DiagramSheet.tsx";
 import { Drawer, type DrawerName } from "./Drawer.tsx";
 import { ThingSlip } from "./ThingSlip.tsx";
+import { useIsNarrow } from "./useIsNarrow.ts";
 import { useWalk } from "./useWalk.ts";
 
 /** The wiring as a functional diagram, edited on the diagram itself. */
@@ -43,9 +44,11 @@ function useNote(): void {
 /** The wire chosen, with its number over its way on the rule. */
 function useWayOnRule(): void {
   const wire = useBench((bench) => (bench.chosen?.kind === "wire" ? bench.chosen.id : ""));
+  // On a phone the rule has no room for words; the way itself is lit there too.
+  const isNarrow = useIsNarrow();
   const { answer } = useAnswer("circuitsRule", wire);
   useEffect(() => {
-    layOnRule(wire === "" ? [] : (answer ?? []));
+    layOnRule(wire === "" || isNarrow ? [] : (answer ?? []));
     return () => layOnRule([]);
-  }, [wire, answer]);
+  }, [wire, answer, isNarrow]);
 }

@@ -1,5 +1,6 @@
 import { type ChangeEvent, type ReactNode, useState } from "react";
 import { LengthField } from "../../entry/LengthField.tsx";
+import { QuantityField } from "../../entry/QuantityField.tsx";
 import { server } from "../../server/serverApi.ts";
 import { say, useBench } from "../../store/benchStore.ts";
 import { surveyEdit } from "./surveyEdit.ts";
@@ -12,6 +13,7 @@ interface Sent {
 
 /** About the length of a machine: where a photograph begins before it is scaled. */
 const FIRST_WIDTH_MM = 2000;
+const FAR_MM = 20_000;
 
 /** The photograph under the side view: taken from a file or the camera, scaled by two points or by its width, moved, taken away. */
 export function PhotographVerbs({
@@ -45,15 +47,21 @@ export function PhotographVerbs({
             valueMm={photograph.widthMm}
             onLength={(widthMm) => set("scale the photograph", { ...photograph, widthMm })}
           />
-          <LengthField
+          <QuantityField
             label="its left edge behind the drawing's nought"
-            valueMm={photograph.xMm}
-            onLength={(xMm) => set("move the photograph", { ...photograph, xMm })}
+            unit="mm"
+            least={-FAR_MM}
+            most={FAR_MM}
+            value={photograph.xMm}
+            onValue={(xMm) => set("move the photograph", { ...photograph, xMm })}
           />
-          <LengthField
+          <QuantityField
             label="its upper edge below nought"
-            valueMm={photograph.yMm}
-            onLength={(yMm) => set("move the photograph", { ...photograph, yMm })}
+            unit="mm"
+            least={-FAR_MM}
+            most={FAR_MM}
+            value={photograph.yMm}
+            onValue={(yMm) => set("move the photograph", { ...photograph, yMm })}
           />
           <button
             type="button"

@@ -1,0 +1,138 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { goToStep, openDemo, type RunningBench, settled, startBench } from "./benchForTests.ts";
+
+let bench: RunningBench;
+beforeAll(async () => {
+  bench = await startBench();
+});
+afterAll(() => bench.end());
+
+const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+
+async function circuits(options = {}): Promise<Page> {
+  const { page } = await bench.device(options);
+  await openDemo(page, "Aldreth");
+  await goToStep(page, "circuits");
+  await page.locator(".wire-holds polyline").first().waitFor({ state: "attached" });
+  return page;
+}
+
+async function tapWire(page: Page, id: string): Promise<void> {
+  const box = (await page.locator(`.wire-holds [data-id="${id}"]`).first().boundingBox())!;
+  await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+  await page.getByRole("region", { name: `Wire ${id}` }).waitFor();
+}
+
+const undoWords = (page: Page): Promise<string> => page.locator(".sum-undo .note").innerText();
+const slipName = (page: Page): Promise<string | null> =>
+  page.locator(".slip").getAttribute("aria-label");
+
+describe("circuits", () => {
+  test("a wire tapped shows its figures, each opens its sum, and its way is lit on the rule", async () => {
+    const page = await circuits();
+    await tapWire(page, "A09");
+    const loses = page.locator(".slip-row", { hasText: "loses" }).getByRole("button");
+    await loses.click();
+    const words = await page.locator(".sum-first").innerText();
+    expect(words).toMatch(/Wire A09 loses .*V = .*A × .*m/);
+    await page.locator(".rule").getByText("wire A09").waitFor();
+    await page.keyboard.press("Escape");
+    expect(await page.locator(".slip").count()).toBe(0);
+  });
+
+  test("arrows walk along the current and back", async () => {
+    const page = await circuits();
+    await tapWire(page, "A09");
+    await page.locator(".scene").focus();
+    await page.keyboard.press("ArrowDown");
+    await expect.poll(() => slipName(page)).toMatch(/^Part/);
+    await page.keyboard.press("ArrowUp");
+    await expect.poll(() => slipName(page)).toBe("Wire A09");
+  });
+
+  test("a contact table filled in with two taps, and undone by name", async () => {
+    const page = await circuits();
+    await tapWire(page, "A09");
+    await page.getByRole("button", { name: "STP.1", exact: true }).click();
+    const cells = page.locator(".contact-cell");
+    await cells.nth(0).click();
+    await cells.nth(1).click();
+    await expect.poll(() => cells.nth(0).getAttribute("aria-label")).toBe("OFF, 1: joined with 2");
+    await page.keyboard.press("Control+z");
+    await expect
+      .poll(() => cells.nth(0).getAttribute("aria-label"))
+      .toBe("OFF, 1: joined with nothing");
+  });
+
+  test("by keyboard alone: two terminals connected, the wire split, and the connector taken out again", async () => {
+    const page = await circuits();
+    await page.getByRole("button", { name: "connect two terminals" }).focus();
+    await page.keyboard.press("Enter");
+    await page.getByLabel("first terminal").fill("STP.1");
+    await page.getByLabel("other terminal").fill("HORN.1");
+    await page.getByLabel("belongs to").selectOption({ index: 1 });
+    await page.getByRole("button", { name: "lay this wire" }).focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => undoWords(page)).toBe("connect STP.1 to HORN.1");
+    await settled(page);
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => undoWords(page)).toBe("nothing done yet");
+    await tapWire(page, "A09");
+    await page.getByRole("button", { name: "split" }).focus();
+    await page.keyboard.press("Enter");
+    await page.getByLabel("of this kind").selectOption("block-2.8");
+    await page.getByRole("button", { name: "split it there" }).focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => undoWords(page)).toBe("split wire A09");
+    await page.locator(".wire-ends").getByRole("button").last().click();
+    await page.getByRole("button", { name: "take it out" }).click();
+    await expect.poll(() => undoWords(page)).toMatch(/^take connector/);
+  });
+
+  test("a terminal dragged to another asks what the wire is to be", async () => {
+    const page = await circuits();
+    await tapWire(page, "A09");
+    await page.getByRole("button", { name: "STP.1", exact: true }).click();
+    const handle = (await page.locator(".pin-handle").first().boundingBox())!;
+    const target = (await page.locator('.wire-holds [data-id="A32"]').first().boundingBox())!;
+    await page.mouse.move(handle.x + handle.width / 2, handle.y + handle.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(target.x + target.width / 2, target.y + target.height, { steps: 8 });
+    await page.mouse.up();
+    await page
+      .locator(".connect-bar")
+      .getByText(/^From STP\.1/)
+      .waitFor();
+    await page.getByRole("button", { name: "leave it" }).click();
+    expect(await page.locator(".connect-bar").count()).toBe(0);
+  });
+
+  test("a ready circuit is one act, with every question answered by the person", async () => {
+    const page = await circuits();
+    await page.getByRole("button", { name: "ready circuits" }).click();
+    await page.getByRole("button", { name: "horn with a push in its return" }).click();
+    await page.getByRole("button", { name: "4 questions open" }).waitFor();
+    await page.getByLabel("where the live comes from").fill("F1.2");
+    await page.getByLabel("horn sits at").selectOption({ index: 1 });
+    await page.getByLabel("button sits at").selectOption({ index: 2 });
+    await page.getByLabel("where it returns").fill("FR.*");
+    await page.getByRole("button", { name: "put it on the machine" }).click();
+    await expect.poll(() => undoWords(page)).toBe("horn with a push in its return");
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => undoWords(page)).toBe("nothing done yet");
+  });
+
+  test("on a phone every circuit has its picture, the slip rises from below, and all is accessible", async () => {
+    const page = await circuits({ width: 390, height: 844, touch: true });
+    await page.locator(".circuit-thumb svg").first().waitFor();
+    await tapWire(page, "A09");
+    const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+    expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.target}`)).toEqual([]);
+    const slip = (await page.locator(".slip").boundingBox())!;
+    expect(slip.x).toBeLessThanOrEqual(1);
+    expect(slip.width).toBeGreaterThan(385);
+    expect(slip.y + slip.height).toBeLessThanOrEqual(844 - 88 + 1);
+  });
+});
