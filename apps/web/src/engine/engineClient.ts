@@ -11,11 +11,16 @@ function startWorker(): EngineClient {
 
 /**
  * Two workers: the front one answers what the hand waits for (edits, verdict, drawings), the back one what takes seconds (proof, papers), so that no
- * proof holds up a verdict. The back one is started when it is first needed and is given the text it works on.
+ * proof holds up a verdict. The back one is started when it is first needed and is given the text it works on; a second of its kind helps where work can be shared.
  */
 export const front: EngineClient = startWorker();
 
-let back: { readonly client: EngineClient; text: string | null } | null = null;
+interface BackWorker {
+  readonly client: EngineClient;
+  text: string | null;
+}
+
+const backs: BackWorker[] = [];
 
 export async function ask<N extends AnswerName>(
   name: N,
@@ -24,14 +29,16 @@ export async function ask<N extends AnswerName>(
   return (await front.answer(name, question, Comlink.proxy(quiet))) as Answer<N>;
 }
 
-/** A long question: asked of the back worker about the document given. */
+/** A long question: asked of the back worker about the document given; a second one (`which` 1) takes its share of what two can do. */
 export async function askLong<N extends AnswerName>(
   text: string,
   name: N,
   question: Question<N>,
   progress: (doneRatio: number, word: string) => void = quiet,
+  which: 0 | 1 = 0,
 ): Promise<Answer<N>> {
-  back ??= { client: startWorker(), text: null };
+  backs[which] ??= { client: startWorker(), text: null };
+  const back = backs[which];
   if (back.text !== text) {
     const opened = await back.client.open(text);
     if (!opened.ok) throw new Error(opened.refusals[0]?.message ?? "the job could not be read");

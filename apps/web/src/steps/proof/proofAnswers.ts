@@ -1,12 +1,16 @@
 import {
   explanationOf,
+  type FirstPart,
   mergedFirst,
+  type ProofInput,
   type ProveResult,
   preparedProof,
   proofWork,
   provedResult,
   proveFirst,
   proveSecond,
+  type SecondPart,
+  type Share,
   type TimeCurrent,
   timeCurrentOf,
 } from "@copperwright/engine";
@@ -18,25 +22,73 @@ import { type Whereabouts, whereabouts } from "./whereabouts.ts";
 const TRUTH_RATIO = 0.15;
 const FIRST_RATIO = 0.45;
 const SECOND_RATIO = 0.9;
-const WHOLE = { index: 0, count: 1 };
 
-/** What the worker answers for Proof. */
+type Work = ReturnType<typeof proofWork>;
+type First = ReturnType<typeof mergedFirst>;
+
+/** What this worker keeps between the stages of the proof it has a share in; the next proof takes its place. */
+let begun: { readonly proof: number; readonly work: Work; first: First | null } | null = null;
+
+function workOf(proof: number): NonNullable<typeof begun> {
+  if (begun?.proof !== proof)
+    throw new Error("this share belongs to a proof that is no longer made");
+  return begun;
+}
+
+/** Names one proof among those that were begun. */
+export interface OfProof {
+  readonly proof: number;
+}
+
+/**
+ * What the worker answers for Proof. The whole proof is made in two stages, each shared among workers: the first share, the tallies of all first
+ * shares together, the second share, the result. What crosses is plain data, and the answer does not depend on how many there were.
+ */
 export const proofAnswers = {
-  /** Every state, every place open, every short; told as it gets on. */
-  proofWhole: (held: Held, _question: undefined, progress: Progress): ProveResult => {
+  /** The job as it will be, with lengths, copper and guards: what every share is made from. */
+  proofInput: (held: Held): ProofInput => preparedProof(held.checked().design),
+  proofFirst: (
+    _held: Held,
+    { proof, input, share }: OfProof & { readonly input: ProofInput; readonly share: Share },
+    progress: Progress,
+  ): FirstPart => {
     progress(0, "laying the states out");
-    const work = proofWork(preparedProof(held.checked().design));
-    const first = mergedFirst(work.plan, [
-      proveFirst(work, WHOLE, (stage, done, of) => {
-        if (stage === "truth") progress(TRUTH_RATIO, "every state solved");
-        else progress(share(TRUTH_RATIO, FIRST_RATIO, done / of), `open ${done} of ${of}`);
-      }),
-    ]);
-    const second = proveSecond(work, first.tallies, WHOLE, (_stage, done, of) =>
-      progress(share(FIRST_RATIO, SECOND_RATIO, done / of), "every wire and every short"),
-    );
+    const work = proofWork(input);
+    begun = { proof, work, first: null };
+    return proveFirst(work, share, (stage, done, of) => {
+      if (stage === "truth") progress(TRUTH_RATIO, "every state solved");
+      else progress(between(TRUTH_RATIO, FIRST_RATIO, done / of), `open ${done} of ${of}`);
+    });
+  },
+  proofTallies: (
+    _held: Held,
+    { proof, parts }: OfProof & { readonly parts: readonly FirstPart[] },
+  ): First["tallies"] => {
+    const own = workOf(proof);
+    own.first = mergedFirst(own.work.plan, parts);
+    return own.first.tallies;
+  },
+  proofSecond: (
+    _held: Held,
+    {
+      proof,
+      tallies,
+      share,
+    }: OfProof & { readonly tallies: First["tallies"]; readonly share: Share },
+    progress: Progress,
+  ): SecondPart =>
+    proveSecond(workOf(proof).work, tallies, share, (_stage, done, of) =>
+      progress(between(FIRST_RATIO, SECOND_RATIO, done / of), "every wire and every short"),
+    ),
+  proofResult: (
+    _held: Held,
+    { proof, seconds }: OfProof & { readonly seconds: readonly SecondPart[] },
+    progress: Progress,
+  ): ProveResult => {
+    const { work, first } = workOf(proof);
+    if (first === null) throw new Error("the first shares of this proof were not put together");
     progress(SECOND_RATIO, "changes that would mend it");
-    return provedResult(work, first, [second], {});
+    return provedResult(work, first, seconds, {});
   },
   proofPlot: (held: Held, { fuse }: { readonly fuse: string }): TimeCurrent | null =>
     fuse === "" ? null : timeCurrentOf(held.checked(), fuse),
@@ -46,4 +98,4 @@ export const proofAnswers = {
   proofWhere: (held: Held): Whereabouts => whereabouts(held.checked().design),
 };
 
-const share = (from: number, to: number, ratio: number): number => from + (to - from) * ratio;
+const between = (from: number, to: number, ratio: number): number => from + (to - from) * ratio;

@@ -1,7 +1,8 @@
 import type { ProveResult } from "@copperwright/engine";
 import { create } from "zustand";
-import { askLong, front } from "../../engine/engineClient.ts";
+import { front } from "../../engine/engineClient.ts";
 import { useBench } from "../../store/benchStore.ts";
+import { sharedProof } from "./sharedProof.ts";
 
 /** The full proof of the job on the bench, made in the background and made again after edits. */
 export interface ProofRun {
@@ -50,7 +51,7 @@ async function prove(): Promise<void> {
   const began = performance.now();
   try {
     const text = await front.text();
-    const result = await askLong(text, "proofWhole", undefined, tell);
+    const result = await sharedProof(text, tell);
     if (useBench.getState().document?.key === key) {
       const tookS = (performance.now() - began) / 1000;
       useProofRun.setState({ result, ofEdit: editCount, tookS, doneRatio: 1 });

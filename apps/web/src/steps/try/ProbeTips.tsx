@@ -61,7 +61,9 @@ function place({ clientX, clientY }: PointerEvent, mark: SVGGElement | null): At
 
 function nearest({ xMm, yMm }: At, side: SidePicture, mark: SVGGElement | null): string | null {
   const pxPerMm = mark?.getScreenCTM()?.a ?? 4;
+  const withPins = new Set(Object.values(side.stationOfPin));
   const byDistance = side.stations
+    .filter(({ id }) => withPins.has(id))
     .map(({ id, ...at }) => ({ id, px: pxPerMm * Math.hypot(at.xMm - xMm, at.yMm - yMm) }))
     .sort((a, b) => a.px - b.px);
   const [first] = byDistance;
