@@ -1,12 +1,14 @@
 import type { Job } from "../job/index.ts";
 import { type Finding, messageOf, remedyMessageOf } from "../messages/index.ts";
-import { buildDesign } from "./buildDesign.ts";
+import { buildDesign, onOneNetwork } from "./buildDesign.ts";
 import type { CheckResult, SpokenFinding } from "./checkResult.ts";
+import { sharedReturns } from "./earth/sharedReturns.ts";
 import { fuseRowsOf } from "./fuseRowsOf.ts";
-import type { Design } from "./judge.ts";
+import type { Design, Judge } from "./judge.ts";
 import { judges } from "./judges.ts";
 import { planJob } from "./planJob.ts";
 import { polarityContradiction } from "./polarity/polarityContradiction.ts";
+import { neverCharges } from "./supply/neverCharges.ts";
 import { countsOf, verdictOf, withAcceptances } from "./verdictOf.ts";
 import { wireRowsOf } from "./wireRowsOf.ts";
 
@@ -14,6 +16,8 @@ import { wireRowsOf } from "./wireRowsOf.ts";
 export interface CheckedJob {
   readonly design: Design;
   readonly result: CheckResult;
+  /** What each judge said, before acceptances. */
+  readonly said: ReadonlyMap<Judge, readonly Finding[]>;
 }
 
 /**
@@ -27,10 +31,23 @@ export function checkJob(job: Job): CheckResult {
 }
 
 export function checkedJob(job: Job): CheckedJob {
-  const design = buildDesign(planJob(job));
+  return judged(job, buildDesign(planJob(job)), null);
+}
+
+/**
+ * The same answer as `checkedJob`, sooner: stages whose inputs an edit left as they were are taken from the check before it. All
+ * that is kept for this is in `before`, which stays as it is.
+ */
+export function recheckedJob(before: CheckedJob, job: Job): CheckedJob {
+  const { design } = before;
+  return judged(job, buildDesign(planJob(job, design), design), before);
+}
+
+function judged(job: Job, design: Design, before: CheckedJob | null): CheckedJob {
   const contradictions = polarityContradiction(design);
   const isContradicted = contradictions.length > 0;
-  const found = isContradicted ? contradictions : judges.flatMap((judge) => judge(design));
+  const said: CheckedJob["said"] = isContradicted ? new Map() : sayings(design, before);
+  const found = isContradicted ? contradictions : [...said.values()].flat();
   const findings = withAcceptances(found, job.decisions).map(spoken).sort(inOrder);
   const counts = countsOf(findings);
   const result: CheckResult = {
@@ -48,7 +65,20 @@ export function checkedJob(job: Job): CheckedJob {
     fuses: isContradicted ? [] : fuseRowsOf(design.fuses),
     statesSolved: design.worst.stateCount + design.declared.length,
   };
-  return { design, result };
+  return { design, result, said };
+}
+
+/** Judges that read the network, its solutions and what the job says of its states, and nothing else of the design. */
+const OF_THE_NETWORK: ReadonlySet<Judge> = new Set([sharedReturns, neverCharges]);
+
+function sayings(design: Design, before: CheckedJob | null): CheckedJob["said"] {
+  const isAlike = before !== null && onOneNetwork(before.design, design);
+  return new Map(
+    judges.map((judge) => {
+      const known = isAlike && OF_THE_NETWORK.has(judge) ? before.said.get(judge) : undefined;
+      return [judge, known ?? judge(design)];
+    }),
+  );
 }
 
 function spoken(finding: Finding): SpokenFinding {

@@ -81,7 +81,10 @@ function factsOf(
           wireA: weakestA,
           loadRatio,
           type: STANDARD_TYPE[fuse.type],
-          inrush: lampInrush({ runningA: Math.min(worstLoadA, filamentA) }),
+          inrush: lampInrush({
+            runningA: Math.min(worstLoadA, filamentA),
+            ...loopOf(design, fuse.id),
+          }),
         });
   const lengthsMm = [...guarded.values()].filter((mm) => mm !== null);
   return {
@@ -95,6 +98,20 @@ function factsOf(
     choice,
     dies,
     unfusedMm: lengthsMm.length === 0 ? null : Math.min(...lengthsMm),
+  };
+}
+
+/** The least a surge meets: full batteries with their resistance, and the fuse; wires and contacts only lower it further. */
+function loopOf({ compiled }: Design, fuse: string) {
+  const { elements } = compiled.jobNetwork;
+  const full = elements.flatMap(({ law }) => (law.kind === "emf" ? [law] : []));
+  if (full.length === 0) return {};
+  const own = elements.find(({ kind, of }) => kind === "fuse" && of === fuse)?.law;
+  return {
+    supplyV: full.reduce((sumV, { emfV }) => sumV + Math.abs(emfV), 0),
+    loopOhm:
+      full.reduce((sumOhm, { internalOhm }) => sumOhm + internalOhm, 0) +
+      (own?.kind === "ohm" ? own.ohm : 0),
   };
 }
 

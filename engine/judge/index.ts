@@ -1,6 +1,6 @@
 /** Judge: the whole flow from a job to a verdict, and one file for every question asked of a finished design. */
 
-export { type CheckedJob, checkedJob, checkJob } from "./checkJob.ts";
+export { type CheckedJob, checkedJob, checkJob, recheckedJob } from "./checkJob.ts";
 export type * from "./checkResult.ts";
 export type { Design, Judge, PlacedRating } from "./judge.ts";
 export { type Plan, planJob } from "./planJob.ts";

@@ -22,6 +22,7 @@ import { fuseOverWire } from "./protection/fuseOverWire.ts";
 import { fuseWindow } from "./protection/fuseWindow.ts";
 import { generatorWires, unfusedWires } from "./protection/unfusedWires.ts";
 import { neverCharges } from "./supply/neverCharges.ts";
+import { overcharges } from "./supply/overcharges.ts";
 import { workmanshipJudges } from "./workmanship/index.ts";
 
 /** Every question asked of a finished design, in the order people ask them. */
@@ -50,5 +51,6 @@ export const judges: readonly Judge[] = [
   unknownLengths,
   doubtfulLengths,
   neverCharges,
+  overcharges,
   ...workmanshipJudges,
 ];

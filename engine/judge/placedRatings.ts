@@ -1,6 +1,6 @@
 import type { Job } from "../job/index.ts";
 import type { Conductor, Conductors, Routed } from "../route/index.ts";
-import { rateKept, type WirePlace, wirePlacesOf } from "../size/index.ts";
+import { type RateKept, rateKept, type WirePlace, wirePlacesOf } from "../size/index.ts";
 import type { PlacedRating } from "./judge.ts";
 import type { WorstCase } from "./worstCase.ts";
 
@@ -10,8 +10,8 @@ export function placedRatings(
   routed: Routed,
   conductors: Conductors,
   worst: Pick<WorstCase, "conductors">,
+  rate: RateKept = rateKept(),
 ): ReadonlyMap<string, PlacedRating> {
-  const rate = rateKept();
   const currentA = (id: string): number => worst.conductors.get(id)?.currentA ?? 0;
   const placesOf = wirePlacesOf(job, routed, conductors, currentA);
   const rated = (one: Conductor): PlacedRating => {

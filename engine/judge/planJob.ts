@@ -3,6 +3,14 @@ import { buildJobNetwork, conditionsOf } from "../operate/index.ts";
 import { type Guard, type Protection, wireGuards } from "../protect/index.ts";
 import { type Conductors, conductorsOf, type Routed, routeJob } from "../route/index.ts";
 import { type SizedJob, sizeJob } from "../size/index.ts";
+import {
+  sameLengths,
+  sameLoom,
+  sameOhms,
+  sameSizingRules,
+  sameWiring,
+} from "./recheck/sameSlices.ts";
+import { sharedWith } from "./recheck/sharedWith.ts";
 
 /** A job with its loom laid out and every wire given a make: what any state of it is solved with. */
 export interface Plan {
@@ -18,15 +26,46 @@ export interface Plan {
 /**
  * Lays the loom out and sizes what the person left open. Which fuse guards a wire depends on the joins alone and what a
  * wire carries is reckoned from above, so one pass over each settles: route, guards, sizes.
+ *
+ * @param before  an earlier plan, of this job before an edit: a stage whose inputs did not change is taken from it.
  */
-export function planJob(job: Job): Plan {
-  const planned = asPlanned(job);
-  const routed = routeJob(planned);
-  const unsized = conductorsOf(planned, routed);
-  const network = buildJobNetwork(planned, unsized, { conditions: conditionsOf(planned, {}) });
-  const protection = wireGuards(planned, network, unsized);
-  const sizing = sizeJob(planned, routed, fuseSums(protection));
+export function planJob(job: Job, before: Plan | null = null): Plan {
+  if (before === null) return firstPlan(asPlanned(job));
+  const planned = sharedWith(before.job, asPlanned(job));
+  const isLaidAlike = sameLoom(before.job, planned);
+  const routed = isLaidAlike ? before.routed : sharedWith(before.routed, routeJob(planned));
+  const trial = sharedWith(before.sizing.trial, conductorsOf(planned, routed));
+  const isWiredAlike = sameWiring(before.job, planned);
+  const isGuardedAlike = isWiredAlike && sameLengths(before.sizing.trial, trial);
+  const protection = isGuardedAlike
+    ? before.protection
+    : sharedWith(before.protection, guardsOf(planned, trial));
+  const isSizedAlike =
+    isGuardedAlike &&
+    protection === before.protection &&
+    routed === before.routed &&
+    trial === before.sizing.trial &&
+    sameSizingRules(before.job, planned);
+  const { rate, currents } = before.sizing;
+  const drawsAlike = isWiredAlike && sameOhms(before.sizing.trial, trial);
+  const known = { trial, rate, ...(drawsAlike && { currents }) };
+  const sizing = isSizedAlike
+    ? before.sizing
+    : sharedWith(before.sizing, sizeJob(planned, routed, fuseSums(protection), known));
   return { job: planned, routed, conductors: sizing.conductors, sizing, protection };
+}
+
+function firstPlan(job: Job): Plan {
+  const routed = routeJob(job);
+  const trial = conductorsOf(job, routed);
+  const protection = guardsOf(job, trial);
+  const sizing = sizeJob(job, routed, fuseSums(protection), { trial });
+  return { job, routed, conductors: sizing.conductors, sizing, protection };
+}
+
+function guardsOf(job: Job, trial: Conductors): Protection {
+  const network = buildJobNetwork(job, trial, { conditions: conditionsOf(job, {}) });
+  return wireGuards(job, network, trial);
 }
 
 /** The dearest set of fuses that guards each wire, A; wires that some source reaches without a fuse are left to the judge. */

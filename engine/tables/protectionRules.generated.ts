@@ -47,6 +47,8 @@ const rows = [
   { id: "unfused-lead", meaning: "longest lead between battery and first fuse that is only advised on, sleeved", value: 300, unit: "mm", source: from["own-rule"], place: "battery to fuse box", confidence: "own", note: "a side panel is 150 to 250 mm from the battery; every millimetre of it can only be guarded by its sleeve" },
   { id: "main-fuse-least", meaning: "main fuse for everything but the starter, least", value: 15, unit: "A", source: from["remembered-trade"], place: "trade practice", confidence: "memory", note: null },
   { id: "main-fuse-most", meaning: "main fuse for everything but the starter, most", value: 30, unit: "A", source: from["remembered-trade"], place: "trade practice", confidence: "memory", note: null },
+  { id: "generator-wire-told", meaning: "rating of a wire over a generator's ceiling below which an unfused wire is told", value: 1.25, unit: "ratio", source: from["own-rule"], place: "generators", confidence: "own", note: "above it there is nothing to look after" },
+  { id: "contact-derated-told", meaning: "share of its rating a switch contact carries from which the kind of its loads is told", value: 0.6, unit: "ratio", source: from["own-rule"], place: "switch contacts", confidence: "own", note: "the factors are those of aircraft, for contacts that last an aircraft's life" },
 ] as const satisfies readonly ProtectionRulesRow[];
 
 export const protectionRules: readonly ProtectionRulesRow[] = rows;

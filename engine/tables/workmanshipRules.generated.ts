@@ -24,6 +24,7 @@ const rows = [
   { id: "rings", meaning: "rings on one stud, most", value: 4, unit: "count", source: from["remembered-trade"], place: "terminal strips", confidence: "memory", note: null },
   { id: "number-letters", meaning: "letters and figures on the mark of a wire, most", value: 8, unit: "count", source: from["own-rule"], place: "wire marks", confidence: "own", note: "what a sleeve on 1 mm2 cable shows without turning it" },
   { id: "blade-scope", meaning: "stranded copper on a quick-connect blade of any width, most", value: 6, unit: "mm2", source: from["iec61210-scope"], place: "scope", confidence: "seen", note: null },
+  { id: "rings-pile", meaning: "rings on one stud that no usual stud has thread for, from", value: 12, unit: "count", source: from["common-practice"], place: "earth points", confidence: "common practice", note: "ring tongues are about 0.8 to 1 mm thick and a stud shows 10 to 15 mm" },
 ] as const satisfies readonly WorkmanshipRulesRow[];
 
 export const workmanshipRules: readonly WorkmanshipRulesRow[] = rows;

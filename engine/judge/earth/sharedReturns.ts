@@ -31,13 +31,34 @@ export const sharedReturns: Judge = (design) => {
   const symptoms = breaks(design).flatMap(
     (open) => worstSymptom(design, { lamps, states }, open) ?? [],
   );
-  const groups = new Map<string, Symptom[]>();
-  for (const symptom of symptoms) {
-    const key = symptom.stray.map(({ load }) => load).join(" ");
-    groups.set(key, [...(groups.get(key) ?? []), symptom]);
-  }
-  return [...groups.values()].map((group) => symptomFinding(design, group));
+  return earths(design, symptoms).map((group) => symptomFinding(design, group));
 };
+
+/**
+ * Symptoms by shared earth, the most shared wire first: the same loads light, or some of them, and some load's current passes on the way
+ * home through the wires of both.
+ */
+function earths({ worst, compiled }: Design, symptoms: readonly Symptom[]): readonly Symptom[][] {
+  const { elements } = compiled.jobNetwork;
+  const ways = [...worst.loads.values()].map(
+    ({ drop }) => new Set((drop?.back ?? []).map((k) => elements[k]!.of)),
+  );
+  const shareWay = (one: Symptom, other: Symptom): boolean =>
+    ways.some((way) => way.has(one.open) && way.has(other.open));
+  const groups: Symptom[][] = [];
+  for (const symptom of symptoms) {
+    const group = groups.find(([first]) => {
+      const [more, less] = [strays(first!), strays(symptom)];
+      const isSame = more.length === less.length && less.every((load) => more.includes(load));
+      return isSame || (less.every((load) => more.includes(load)) && shareWay(first!, symptom));
+    });
+    if (group === undefined) groups.push([symptom]);
+    else group.push(symptom);
+  }
+  return groups;
+}
+
+const strays = ({ stray }: Symptom): readonly string[] => stray.map(({ load }) => load);
 
 /** Wires on the way home of two loads or more, the most shared first. */
 function breaks({ worst, compiled }: Design): readonly string[] {

@@ -6,8 +6,26 @@ import type { Design, Judge } from "../judge.ts";
 import { operateCommand, stateOf } from "../stateArguments.ts";
 import type { WorstCurrent } from "../worstCase.ts";
 
-/** Contacts against what is stated for them; of switches with the share a lamp or a motor leaves of it. */
-export const contactOverRating: Judge = (design) =>
+/**
+ * Contacts against what is stated for them; of switches with the share a lamp or a motor leaves of it, one contact a switch and only where it
+ * carries a good share of its rating.
+ */
+export const contactOverRating: Judge = (design) => {
+  const found = contactFindings(design);
+  const worstOf = new Map<string, Finding>();
+  for (const finding of found.filter(({ code }) => code === "contact-derated")) {
+    const known = worstOf.get(finding.subject.id);
+    if (known === undefined || needsA(finding) > needsA(known))
+      worstOf.set(finding.subject.id, finding);
+  }
+  return found.filter(
+    (one) => one.code !== "contact-derated" || worstOf.get(one.subject.id) === one,
+  );
+};
+
+const needsA = ({ numbers }: Finding): number => Number(numbers.needsA);
+
+const contactFindings = (design: Design): readonly Finding[] =>
   [...design.worst.contacts].flatMap(([contact, most]): readonly Finding[] => {
     const part = partOf(design, contact);
     const stated = part !== undefined && "contactRatingA" in part ? part.contactRatingA : undefined;
@@ -15,7 +33,12 @@ export const contactOverRating: Judge = (design) =>
     const derating = deratingOf(design, most);
     const isOver = most.currentA > stated.value;
     // The published factors are for switches; a relay's rating is stated for loads of its own kind.
-    const isDerated = part?.kind === "switch" && most.currentA * derating.ratio > stated.value;
+    const toldFromA =
+      figure("protectionRules", "contact-derated-told", "value").value * stated.value;
+    const isDerated =
+      part?.kind === "switch" &&
+      most.currentA >= toldFromA &&
+      most.currentA * derating.ratio > stated.value;
     if (!isOver && !isDerated) return [];
     return [
       findingOf({

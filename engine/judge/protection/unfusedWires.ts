@@ -89,7 +89,10 @@ export const generatorWires: Judge = (design) => {
     const part = generatorOf(design, one.guard.source.split(".")[0]!);
     groups.set(part, [...(groups.get(part) ?? []), one]);
   }
-  return [...groups].map(([part, found]) => generatorFinding(design, part, found));
+  const toldRatio = figure("protectionRules", "generator-wire-told", "value").value;
+  return [...groups].flatMap(([part, found]) =>
+    generatorFinding(design, { part, found, toldRatio }),
+  );
 };
 
 /** A regulator sends what its generator makes. */
@@ -98,7 +101,15 @@ function generatorOf({ job }: Design, id: string): string {
   return part?.kind === "regulator" ? (part.generator ?? id) : id;
 }
 
-function generatorFinding(design: Design, part: string, found: readonly Unfused[]): Finding {
+/** Quiet where the weakest wire has enough to spare that there is nothing to look after. */
+function generatorFinding(
+  design: Design,
+  {
+    part,
+    found,
+    toldRatio,
+  }: { readonly part: string; readonly found: readonly Unfused[]; readonly toldRatio: number },
+): readonly Finding[] {
   const weakest = found.reduce((least, one) =>
     listA(design, one.wire) < listA(design, least.wire) ? one : least,
   );
@@ -108,7 +119,8 @@ function generatorFinding(design: Design, part: string, found: readonly Unfused[
   const limit = listFigure(design, weakest.wire);
   const heatAgrees = (ceilingA ?? 0) > design.ratings.get(weakest.wire)!.modelA;
   const isOver = ceilingA !== null && ceilingA > limit.value;
-  return findingOf({
+  if (ceilingA !== null && limit.value >= toldRatio * ceilingA) return [];
+  const finding = findingOf({
     code:
       ceilingA === null
         ? "generator-ceiling-unknown"
@@ -127,4 +139,5 @@ function generatorFinding(design: Design, part: string, found: readonly Unfused[
       ceilingA,
     },
   });
+  return [finding];
 }

@@ -48,11 +48,13 @@ export const studCrowded: Judge = (design) => {
   const [first, ...others] = crowded;
   if (first === undefined) return [];
   const [place, wires] = first;
+  const pile = figure("workmanshipRules", "rings-pile", "value");
+  const isPile = wires.length >= pile.value;
   const isJoint = design.job.joints.some(({ id }) => id === place);
   return [
     findingOf({
-      code: "stud-crowded",
-      severity: "advise",
+      code: isPile ? "stud-pile" : "stud-crowded",
+      severity: isPile ? "mend" : "advise",
       subject: { kind: isJoint ? "joint" : "pin", id: place },
       also: others.map(([id]) => id),
       numbers: {
@@ -60,7 +62,7 @@ export const studCrowded: Judge = (design) => {
         others:
           others.length === 0 ? null : others.map(([id, on]) => `${id} (${on.length})`).join(", "),
       },
-      limit,
+      limit: isPile ? pile : limit,
     }),
   ];
 };
