@@ -1,7 +1,9 @@
 import { type Rating, type RatingQuestion, ratingOf } from "./ratingOf.ts";
 
+export type RateKept = (question: RatingQuestion) => Rating;
+
 /** `ratingOf` that remembers: a loom asks the same question for many wires. */
-export function rateKept(): (question: RatingQuestion) => Rating {
+export function rateKept(): RateKept {
   const known = new Map<string, Rating>();
   return (question) => {
     const { makeId, ambientC, bundle, sleeved } = question;

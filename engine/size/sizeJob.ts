@@ -5,7 +5,7 @@ import type { DesignCurrents } from "./designCurrents.ts";
 import { jobCurrents } from "./jobCurrents.ts";
 import { type Limited, limitedWay, withChosen } from "./loadSizing.ts";
 import { type FitQuestion, shortfallsOf } from "./makeFits.ts";
-import { rateKept } from "./rateKept.ts";
+import { type RateKept, rateKept } from "./rateKept.ts";
 import type { SizedJob } from "./sizedJob.ts";
 import { type Duty, sizesForDrop } from "./sizesForDrop.ts";
 import { sizingOf } from "./sizingOf.ts";
@@ -21,14 +21,22 @@ export type Guards = ReadonlyMap<string, { readonly sumA: number }>;
  * return together. Contacts have their own share; where they exceed it no copper is added for them.
  *
  * Currents come first and from above (`designCurrents`), so one pass is enough for given guards.
+ *
+ * @param known  what is known beforehand, each the same as would be found here.
  */
-export function sizeJob(job: Job, routed: Routed, guards: Guards = new Map()): SizedJob {
-  const trial = conductorsOf(job, routed);
-  const currents = jobCurrents(job, trial);
+export function sizeJob(
+  job: Job,
+  routed: Routed,
+  guards: Guards = new Map(),
+  known: SizingKnown = {},
+): SizedJob {
+  const trial = known.trial ?? conductorsOf(job, routed);
+  const currents = known.currents ?? jobCurrents(job, trial);
+  const rate = known.rate ?? rateKept();
   const loads = currents.ways.map((way) => limitedWay(job, trial, way));
   const cables = starterCables(loads);
   const makes = makesByWire(job, stockOf(job), cables);
-  const questionOf = fitQuestions({ job, routed, trial, guards, currents });
+  const questionOf = fitQuestions({ job, routed, trial, guards, currents, rate });
   const fitting = new Map(
     [...makes].map(([wire, all]) => [wire, fittingMakes(all, questionOf(wire))]),
   );
@@ -60,8 +68,14 @@ export function sizeJob(job: Job, routed: Routed, guards: Guards = new Map()): S
     copperG: calm.copperG,
     leastCopperG: calm.leastCopperG,
     exact: cranked.exact && calm.exact,
+    trial,
+    currents,
+    rate,
   };
 }
+
+/** Answers that do not depend on what is asked of this job alone. */
+export type SizingKnown = Partial<Pick<SizedJob, "trial" | "currents" | "rate">>;
 
 const starterCables = (loads: readonly Limited[]): ReadonlySet<string> =>
   new Set(
@@ -74,11 +88,11 @@ function fitQuestions(from: {
   readonly trial: Conductors;
   readonly guards: Guards;
   readonly currents: DesignCurrents;
+  readonly rate: RateKept;
 }): (wire: string) => FitQuestion {
-  const { job, routed, trial, guards, currents } = from;
+  const { job, routed, trial, guards, currents, rate } = from;
   const continuousA = (id: string): number => currents.continuous.get(id)?.currentA ?? 0;
   const placesOf = wirePlacesOf(job, routed, trial, continuousA);
-  const rate = rateKept();
   return (wire) => ({
     wire,
     places: placesOf(wire),

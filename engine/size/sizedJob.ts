@@ -1,8 +1,9 @@
 import type { WorkingStep } from "../messages/index.ts";
 import type { Conductors } from "../route/index.ts";
-import type { DesignCurrent, DesignWay } from "./designCurrents.ts";
+import type { DesignCurrent, DesignCurrents, DesignWay } from "./designCurrents.ts";
 import type { DropLimit } from "./dropLimit.ts";
 import type { Shortfall } from "./makeFits.ts";
+import type { RateKept } from "./rateKept.ts";
 import type { Rating } from "./ratingOf.ts";
 
 /** The size of one wire and why. */
@@ -45,4 +46,8 @@ export interface SizedJob {
   /** No sizes from this stock that meet the same limits hold less copper. */
   readonly leastCopperG: number;
   readonly exact: boolean;
+  /** Copper as it was while nothing was chosen, and what flows in it: of no interest to a reader, all the dearer to find again. */
+  readonly trial: Conductors;
+  readonly currents: DesignCurrents;
+  readonly rate: RateKept;
 }
