@@ -76,6 +76,8 @@ export {
 } from "./prove/index.ts";
 export { type BundleAnswer, bundleAnswer } from "./route/index.ts";
 export {
+  type ChangeToTry,
+  changesToTry,
   makesNamed,
   type NamedMakes,
   type WireAnswer,

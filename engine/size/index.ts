@@ -1,4 +1,5 @@
 export { type BundleCount, bundleTableRatio } from "./bundleTableRatio.ts";
+export { type ChangeToTry, changesToTry } from "./changesToTry.ts";
 export { cheapestSizes } from "./cheapestSizes.ts";
 export {
   chooseFuse,

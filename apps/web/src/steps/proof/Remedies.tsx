@@ -1,16 +1,17 @@
-import type { Operation, Remedy } from "@copperwright/engine";
-import { type ReactNode, useEffect, useState } from "react";
-import type { Consequence } from "../../engine/engineApi.ts";
-import { front } from "../../engine/engineClient.ts";
-import { say, useBench } from "../../store/benchStore.ts";
+import type { Remedy } from "@copperwright/engine";
+import { type ReactNode, useState } from "react";
+import { say } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
+import { actOf } from "./actOf.ts";
 import { consequenceText, operationOf } from "./consequenceText.ts";
 import type { SpokenFinding } from "./findingRows.ts";
+import { Tried } from "./Tried.tsx";
+import { useConsequence } from "./useConsequence.ts";
 
 /** What would mend it: each change tried on the whole job, its consequence told before it is made; applied, seen, undone. */
 export function Remedies({ finding }: { finding: SpokenFinding }): ReactNode {
-  if (finding.remedies.length === 0) return null;
   const firstThatCan = finding.remedies.findIndex(({ change }) => change.length > 0);
+  if (finding.remedies.length === 0) return <Tried finding={finding} />;
   return (
     <section className="proof-remedies" aria-label="What would mend it">
       <h2>
@@ -27,6 +28,7 @@ export function Remedies({ finding }: { finding: SpokenFinding }): ReactNode {
           />
         ))}
       </div>
+      {firstThatCan < 0 && <Tried finding={finding} />}
     </section>
   );
 }
@@ -71,30 +73,4 @@ function RemedyCard({ remedy, finding, isFirst }: CardProps): ReactNode {
       )}
     </div>
   );
-}
-
-/** What the act is called in the undo list: short, with the thing and its new value. */
-function actOf(operation: Operation, words: string): string {
-  if (operation.op !== "set") return words.length > 60 ? "mend what was found" : words;
-  const { id = "job", path, value } = operation;
-  const make = typeof value === "object" && value !== null && "make" in value ? value.make : value;
-  return `${id} ${String(path.at(-1))} to ${String(make)}`;
-}
-
-/** Tried in the worker on a copy, again after every edit. */
-function useConsequence(operation: Operation | null): Consequence | null {
-  const editCount = useBench((bench) => bench.editCount);
-  const [tried, setTried] = useState<Consequence | null>(null);
-  const words = JSON.stringify(operation);
-  useEffect(() => {
-    let isCurrent = true;
-    setTried(null);
-    if (operation !== null) {
-      void front.consequence(operation).then((answer) => isCurrent && setTried(answer));
-    }
-    return () => {
-      isCurrent = false;
-    };
-  }, [words, editCount]);
-  return tried;
 }

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Consequence } from "../../engine/engineApi.ts";
-import { consequenceText, operationOf } from "./consequenceText.ts";
+import { consequenceText, isBetter, operationOf } from "./consequenceText.ts";
 import type { SpokenFinding } from "./findingRows.ts";
 
 const counts = { stop: 2, mend: 1, advise: 4, notProven: 0 };
@@ -41,4 +41,11 @@ test("several changes are one act, words alone are none", () => {
     op: "batch",
     operations: [set, set],
   });
+});
+
+test("better is fewer of the gravest kind that changes; a stop bought with mends is not", () => {
+  expect(isBetter(tried({ stop: 1, mend: 5 }))).toBe(true);
+  expect(isBetter(tried({ stop: 3, mend: 0 }))).toBe(false);
+  expect(isBetter(tried({ mend: 0 }))).toBe(true);
+  expect(isBetter(tried({ advise: 0 }))).toBe(false);
 });

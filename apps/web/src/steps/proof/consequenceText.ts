@@ -29,3 +29,13 @@ export function consequenceText(consequence: Consequence | null): string {
   const words = verdict === "not-proven" ? "not proven" : verdict;
   return `${changed.length === 0 ? "the check's counts stay" : changed.join(" · ")} · verdict then: ${words}`;
 }
+
+/** Fewer of the graver kind, with none graver still. */
+export function isBetter(consequence: Consequence): boolean {
+  if (!consequence.ok) return false;
+  const { before, after } = consequence;
+  for (const name of ["stop", "notProven", "mend"] as const) {
+    if (after[name] !== before[name]) return after[name] < before[name];
+  }
+  return false;
+}

@@ -1,4 +1,6 @@
 import {
+  type ChangeToTry,
+  changesToTry,
   explanationOf,
   type FirstPart,
   mergedFirst,
@@ -89,6 +91,14 @@ export const proofAnswers = {
     if (first === null) throw new Error("the first shares of this proof were not put together");
     progress(SECOND_RATIO, "changes that would mend it");
     return provedResult(work, first, seconds, {});
+  },
+  /** One size up or down of what a finding names, for a finding that brings no change of its own. */
+  proofChanges: (
+    held: Held,
+    { ids }: { readonly ids: readonly string[] },
+  ): readonly ChangeToTry[] => {
+    const { job, conductors } = held.checked().design;
+    return changesToTry(job, conductors, ids);
   },
   proofPlot: (held: Held, { fuse }: { readonly fuse: string }): TimeCurrent | null =>
     fuse === "" ? null : timeCurrentOf(held.checked(), fuse),
