@@ -1,6 +1,6 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { goToStep, openDemo, type RunningBench, settled, startBench } from "./benchForTests.ts";
 
 let bench: RunningBench;
@@ -19,8 +19,15 @@ async function circuits(options = {}): Promise<Page> {
   return page;
 }
 
+/** Each test has a device of its own; the one before goes home. */
+afterEach(async () => {
+  for (const context of bench.browser.contexts()) await context.close();
+});
+
 async function tapWire(page: Page, id: string): Promise<void> {
-  const box = (await page.locator(`.wire-holds [data-id="${id}"]`).first().boundingBox())!;
+  const hold = page.locator(`.wire-holds [data-id="${id}"]`).first();
+  await page.locator(".circuits-sheet[aria-busy=false]").waitFor();
+  const box = (await hold.boundingBox())!;
   await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
   await page.getByRole("region", { name: `Wire ${id}` }).waitFor();
 }
@@ -114,7 +121,7 @@ describe("circuits", () => {
     await page.getByRole("button", { name: "ready circuits" }).click();
     await page.getByRole("button", { name: "horn with a push in its return" }).click();
     await page.getByRole("button", { name: "4 questions open" }).waitFor();
-    await page.getByLabel("where the live comes from").fill("F1.2");
+    await page.getByLabel("where the live comes from").fill("F1.OUT");
     await page.getByLabel("horn sits at").selectOption({ index: 1 });
     await page.getByLabel("button sits at").selectOption({ index: 2 });
     await page.getByLabel("where it returns").fill("FR.*");

@@ -1,6 +1,6 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import {
   goToStep,
   openDemo,
@@ -26,9 +26,14 @@ async function survey(options = {}): Promise<Page> {
   return page;
 }
 
+/** Each test has a device of its own; the one before goes home. */
+afterEach(async () => {
+  for (const context of bench.browser.contexts()) await context.close();
+});
+
 const undoWords = (page: Page): Promise<string> => page.locator(".sum-undo .note").innerText();
 const unknownCount = async (page: Page): Promise<number> =>
-  Number(/\d+/.exec(await page.getByRole("tab", { name: /Still unknown/ }).innerText())?.[0]);
+  Number(/\d+/.exec(await page.getByRole("button", { name: /Still unknown/ }).innerText())?.[0]);
 
 describe("survey", () => {
   test("by mouse: a station dragged keeps its lengths, and one undo puts it back", async () => {
@@ -81,7 +86,7 @@ describe("survey", () => {
 
   test("a part of the catalogue asks for its figure and fills nothing in", async () => {
     const page = await survey();
-    await page.getByRole("tab", { name: /Add a part/ }).click();
+    await page.getByRole("button", { name: /Add a part/ }).click();
     await page.getByLabel("look for a part by any word").fill("make contact");
     await page.getByRole("button", { name: "relay, make contact" }).click();
     await page.getByRole("button", { name: "still needs coil" }).waitFor();
@@ -96,7 +101,7 @@ describe("survey", () => {
 
   test("wiring as found: what becomes of a wire, and its condition", async () => {
     const page = await survey();
-    await page.getByRole("tab", { name: /Wiring as found/ }).click();
+    await page.getByRole("button", { name: /Wiring as found/ }).click();
     const row = page.locator(".found-row").first();
     await row.getByRole("combobox").selectOption("remove");
     await expect.poll(() => undoWords(page)).toMatch(/what becomes of it/);
@@ -107,7 +112,7 @@ describe("survey", () => {
 
   test("a photograph is laid underneath and scaled by two taps", async () => {
     const page = await survey();
-    await page.getByRole("tab", { name: "Photograph" }).click();
+    await page.getByRole("button", { name: "Photograph", exact: true }).click();
     const picture = Buffer.from(await page.screenshot({ type: "png" }));
     await page
       .locator("input[type=file]")
@@ -125,7 +130,7 @@ describe("survey", () => {
   for (const list of ["Still unknown", "Add a part", "Wiring as found", "Photograph"]) {
     test(`"${list}" is accessible on a phone and stays within its width`, async () => {
       const page = await survey({ width: 390, height: 844, touch: true });
-      await page.getByRole("tab", { name: new RegExp(list) }).click();
+      await page.getByRole("button", { name: new RegExp(list) }).click();
       await page.waitForTimeout(300);
       const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
       expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.target}`)).toEqual([]);
@@ -134,7 +139,6 @@ describe("survey", () => {
         return sheet.scrollWidth - sheet.clientWidth;
       });
       expect(wide).toBeLessThanOrEqual(0);
-      await page.context().close();
     });
   }
 });

@@ -134,4 +134,34 @@ describe("two devices on one job", () => {
     await one.context.close();
     await two.context.close();
   });
+
+  test("the same thing changed twice stays in use once, holds both, and is settled by a choice", async () => {
+    const one = await bench.device();
+    await openDemo(one.page, "Aldreth");
+    await goToStep(one.page, "loom");
+    await saved(one.page);
+    const covering = (page: Page) =>
+      page.getByRole("region", { name: "Covering" }).locator("select").first();
+    await covering(one.page).waitFor();
+    const two = await bench.device();
+    await alsoOpen(two.page, hashOf(one.page));
+    await covering(two.page).waitFor();
+    await two.context.setOffline(true);
+    await covering(two.page).selectOption("tape");
+    await two.page.locator(".saved[data-mark=offline]").waitFor();
+    await covering(one.page).selectOption("heat-shrink");
+    await saved(one.page);
+    await two.context.setOffline(false);
+    const choose = two.page.getByRole("button", { name: /two versions: choose one/ });
+    await choose.waitFor();
+    expect(await covering(two.page).inputValue()).toBe("heat-shrink");
+    await choose.click();
+    await two.page.locator(".choice").getByRole("button", { name: /^tape/ }).click();
+    await choose.waitFor({ state: "detached" });
+    for (const { page } of [one, two]) {
+      await expect.poll(() => covering(page).inputValue(), { timeout: 15_000 }).toBe("tape");
+    }
+    await one.context.close();
+    await two.context.close();
+  });
 });

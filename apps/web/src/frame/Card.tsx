@@ -3,6 +3,7 @@ import { useBench } from "../store/benchStore.ts";
 import { undo } from "../store/editing.ts";
 import { goTo, STEPS } from "../store/route.ts";
 import { CardMenu } from "./CardMenu.tsx";
+import { Conflicts } from "./Conflicts.tsx";
 import { Tick, UndoArrow } from "./marks.tsx";
 import { SavedLine } from "./SavedLine.tsx";
 import { Stamp } from "./Stamp.tsx";
@@ -33,6 +34,7 @@ export function Card(): ReactNode {
         )}
         <Steps close={close} />
         <CardMenu />
+        {document !== null && <Conflicts />}
         {document !== null && <SavedLine />}
         {document !== null && <Stamp />}
         {isOpen && (

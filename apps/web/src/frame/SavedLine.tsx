@@ -9,7 +9,7 @@ export function SavedLine(): ReactNode {
     saved: at === null ? "saved" : `saved ${clock(at)}`,
     waiting: "waiting, kept on this device",
     offline: waiting > 0 ? `offline, ${waiting} kept on this device` : "offline, all is kept here",
-    "two-versions": "two versions, choose in Jobs",
+    "two-versions": "saved, with two versions",
   };
   const box = mark === "saved" ? "full" : mark === "two-versions" ? "half" : "empty";
   return (

@@ -29,7 +29,8 @@ export async function server<T>(
     return { kind: "away" };
   }
   if (response.ok) return { kind: "ok", value: (await response.json()) as T };
-  if (response.status >= 502) return { kind: "away" };
+  // A server in trouble is asked again: what it has taken already is known by its id.
+  if (response.status >= 500) return { kind: "away" };
   const refusal = (await response.json().catch(() => null)) as ServerRefusal | null;
   return {
     kind: "refused",

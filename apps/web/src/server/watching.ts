@@ -37,10 +37,11 @@ async function look(): Promise<void> {
   const newer = answer.value.jobs.find(({ key }) => key === on?.key);
   if (on === null || newer === undefined || newer.revision <= on.baseRevision) return;
   if (on.pending.length > 0) return sendSoon();
-  await inTurn(() => takeOver(on.key));
+  await inTurn(() => takeServerRevision(on.key));
 }
 
-async function takeOver(key: string): Promise<void> {
+/** Puts the server's newest revision of the job on the bench, where it is newer. */
+export async function takeServerRevision(key: string): Promise<void> {
   const answer = await server<{ revision: number; text: string }>("GET", `/jobs/${key}`);
   const now = useBench.getState().document;
   if (answer.kind !== "ok" || now === null || now.key !== key) return;
