@@ -33,7 +33,6 @@ export function Conflicts(): ReactNode {
     );
     if (answer.kind === "ok") setConflicts(answer.value.conflicts);
   }, [key]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a new revision may bring or settle one
   useEffect(() => {
     void read();
   }, [read, revision]);
