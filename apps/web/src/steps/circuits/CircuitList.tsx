@@ -16,6 +16,7 @@ const DRAWERS: readonly { readonly name: DrawerName; readonly word: string }[] =
   { name: "part", word: "add a part" },
   { name: "pattern", word: "ready circuits" },
   { name: "connect", word: "connect two terminals" },
+  { name: "circuits", word: "name circuits" },
 ];
 
 /** Which diagram is on the sheet, and what can be added to it. On a phone every circuit with a small picture of its own. */

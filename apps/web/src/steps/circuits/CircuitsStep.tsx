@@ -4,6 +4,7 @@ import { layOnRule } from "../../frame/ruleMarks.ts";
 import { noteStep, useBench } from "../../store/benchStore.ts";
 import { CircuitList } from "./CircuitList.tsx";
 import "../survey/survey.css";
+import { useSlipPlace } from "../survey/useSlipPlace.ts";
 import "./circuits.css";
 import { ConnectBar } from "./ConnectBar.tsx";
 import { DiagramSheet } from "./DiagramSheet.tsx";
@@ -16,7 +17,7 @@ import { useWalk } from "./useWalk.ts";
 export default function CircuitsStep(): ReactNode {
   const [circuit, setCircuit] = useState<string | null>(null);
   const [drawer, setDrawer] = useState<DrawerName | null>(null);
-  const [slipAt, setSlipAt] = useState<{ x: number; y: number } | undefined>(undefined);
+  const slip = useSlipPlace();
   const walk = useWalk();
   useNote();
   useWayOnRule();
@@ -24,9 +25,9 @@ export default function CircuitsStep(): ReactNode {
     <div className="circuits" onKeyDownCapture={walk}>
       <CircuitList circuit={circuit} onCircuit={setCircuit} drawer={drawer} onDrawer={setDrawer} />
       <ConnectBar />
-      <DiagramSheet circuit={circuit} onPick={setSlipAt} />
+      <DiagramSheet circuit={circuit} onPick={slip.onTap} />
       {drawer !== null && <Drawer name={drawer} onClose={() => setDrawer(null)} />}
-      <ThingSlip at={slipAt} />
+      <ThingSlip at={slip.at} />
     </div>
   );
 }

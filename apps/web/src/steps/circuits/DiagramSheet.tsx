@@ -1,10 +1,11 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useRef } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
 import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { useBench } from "../../store/benchStore.ts";
 import { PinHandles } from "./PinHandles.tsx";
 import { thingKinds } from "./thingKinds.ts";
+import { useChosenInView } from "./useChosenInView.ts";
 import { WireHolds } from "./WireHolds.tsx";
 
 type DiagramSheetProps = {
@@ -17,6 +18,8 @@ export function DiagramSheet({ circuit, onPick }: DiagramSheetProps): ReactNode 
   const light = useLight();
   const { answer: view, isStale, fault } = useAnswer("circuitsDiagram", { circuit, light });
   const job = useBench((bench) => bench.document!.job);
+  const box = useRef<HTMLDivElement>(null);
+  useChosenInView(box);
   if (fault !== null && view === null) {
     return (
       <p className="waiting note">This diagram could not be drawn. Your job is kept. {fault}</p>
@@ -27,7 +30,7 @@ export function DiagramSheet({ circuit, onPick }: DiagramSheetProps): ReactNode 
     return <p className="waiting note">{text}</p>;
   }
   return (
-    <div className="circuits-sheet" aria-busy={isStale}>
+    <div className="circuits-sheet" ref={box} aria-busy={isStale}>
       <SceneView
         picture={view.picture}
         label={`Diagram, ${view.title}. Arrows go along the current from the thing chosen`}

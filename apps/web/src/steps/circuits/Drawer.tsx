@@ -1,15 +1,17 @@
 import { type ReactNode, useState } from "react";
 import { PinField } from "../../entry/PinField.tsx";
 import { PartPicker } from "../survey/PartPicker.tsx";
+import { CircuitCare } from "./CircuitCare.tsx";
 import { takePin, useConnecting } from "./connecting.ts";
 import { PatternPicker } from "./PatternPicker.tsx";
 
-export type DrawerName = "part" | "pattern" | "connect";
+export type DrawerName = "part" | "pattern" | "connect" | "circuits";
 
 const TITLES: Readonly<Record<DrawerName, string>> = {
   part: "Add a part",
   pattern: "Ready circuits",
   connect: "Connect two terminals",
+  circuits: "Circuits of this machine",
 };
 
 /** What is added to the wiring, below the sheet. */
@@ -25,6 +27,7 @@ export function Drawer({ name, onClose }: { name: DrawerName; onClose: () => voi
       {name === "part" && <PartPicker />}
       {name === "pattern" && <PatternPicker />}
       {name === "connect" && <ConnectByName />}
+      {name === "circuits" && <CircuitCare />}
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import { ask } from "../../engine/engineClient.ts";
 import { edit } from "../../store/editing.ts";
-import type { CircuitsChange } from "./circuitsAnswers.ts";
+import type { CircuitsChange } from "./circuitsOperation.ts";
 
 /** One change of the wiring: the engine says how it is done, the bench does it. */
 export async function circuitsEdit(what: string, change: CircuitsChange): Promise<boolean> {

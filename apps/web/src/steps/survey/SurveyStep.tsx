@@ -10,6 +10,7 @@ import "./survey.css";
 import { newStation } from "./newStation.ts";
 import { UnknownList } from "./UnknownList.tsx";
 import { Unplaced } from "./Unplaced.tsx";
+import { useSlipPlace } from "./useSlipPlace.ts";
 
 const LISTS = ["unknown", "parts", "wiring", "photograph"] as const;
 export type SurveyList = (typeof LISTS)[number];
@@ -18,7 +19,7 @@ export type SurveyList = (typeof LISTS)[number];
 export default function SurveyStep(): ReactNode {
   const { answer: unknown } = useAnswer("surveyUnknown", undefined);
   const [list, setList] = useState<SurveyList>("unknown");
-  const [slipAt, setSlipAt] = useState<{ x: number; y: number } | undefined>(undefined);
+  const slip = useSlipPlace();
   const wireCount = useBench((bench) => bench.document!.job.wires.length);
   const partCount = useBench((bench) => bench.document!.job.parts.length);
   const stationCount = useBench((bench) => bench.document!.job.stations.length);
@@ -32,7 +33,7 @@ export default function SurveyStep(): ReactNode {
   };
   return (
     <div className="survey">
-      <SideSheet onPick={setSlipAt} isScaling={scaling} onScaled={() => setScaling(false)} />
+      <SideSheet onPick={slip.onTap} isScaling={scaling} onScaled={() => setScaling(false)} />
       <section className="survey-lists" aria-label="What belongs to the survey">
         <div className="survey-heads" role="group" aria-label="Lists">
           {LISTS.map((name) => (
@@ -62,7 +63,7 @@ export default function SurveyStep(): ReactNode {
         </div>
       </section>
       <Unplaced />
-      <SurveySlip at={slipAt} onAddPart={() => setList("parts")} />
+      <SurveySlip at={slip.at} onAddPart={() => setList("parts")} />
     </div>
   );
 }
