@@ -49,6 +49,7 @@ export function stateEvidence(
     ...truthBlocks(input, proof, content),
     ...strayBlocks(input, proof, content),
     ...bundleBlocks(proof, content),
+    ...usedBlocks(proof, content),
     ...chargeBlocks(proof, content),
   ];
 }
@@ -123,6 +124,39 @@ function bundleBlocks({ bundles }: ProveResult, content: AreaMm): readonly Block
       natural("wire", "Hottest wire"),
       natural("hot", "Conductor", "end"),
       natural("limit", "Class", "end"),
+    ],
+    rows,
+    content,
+  );
+}
+
+/** Places told on paper: the others have more to spare. */
+const MOST_PLACES = 20;
+
+function usedBlocks({ inUse }: ProveResult, content: AreaMm): readonly Block[] {
+  const { contacts, cavities, fuses } = inUse;
+  const rows = [
+    ...[...contacts, ...cavities].map((one) => ({ ...one, ofA: one.ratingA })),
+    ...fuses.map((one) => ({ ...one, place: one.fuse, ofA: one.carriesA })),
+  ]
+    .sort((a, b) => b.currentA / b.ofA - a.currentA / a.ofA || (a.place < b.place ? -1 : 1))
+    .slice(0, MOST_PLACES)
+    .map(({ place, currentA, ofA }) => ({
+      cells: {
+        place,
+        amps: printQuantity(currentA, "A"),
+        rated: printQuantity(ofA, "A"),
+        share: `${printNumber((100 * currentA) / ofA, 0)} %`,
+      },
+    }));
+  return titled(
+    "Contacts, cavities and fuses in normal use",
+    "Largest lasting current in any combination of any group, those nearest their ratings first.",
+    [
+      share("place", "Place", 1),
+      natural("amps", "Carries", "end"),
+      natural("rated", "Rated", "end"),
+      natural("share", "Share", "end"),
     ],
     rows,
     content,

@@ -5,6 +5,7 @@ import {
   LINE_MM,
   type Mark,
   moveMarks,
+  type Paper,
   point,
   type Sheet,
   TEXT_STYLE,
@@ -14,30 +15,39 @@ import {
 import { printNumber } from "../../units/index.ts";
 import type { BundleReader } from "../board/bundles.ts";
 import { lettersName } from "../colourText.ts";
+import { fewestSheets } from "../fewestSheets.ts";
 import type { PaperInput } from "../paperInput.ts";
 import { blockSheets } from "../sheets.ts";
 import { SECTION_SCALE, sectionDrawing, sectionKey } from "./sectionDrawing.ts";
 import { type Section, sectionsOf } from "./sectionsOf.ts";
 
 const GAP_MM = 8;
-const WORDS_MM = 78;
+const WORDS_GAP_MM = 4;
+/** Words narrower than this take the whole width of the sheet instead of half. */
+const WORDS_LEAST_MM = 60;
 
 /** Every bundle that differs from the others, cut through as it was packed, twice as large as life. */
 export function sectionSheets(input: PaperInput, bundleOf: BundleReader): readonly Sheet[] {
   const sections = sectionsOf(input, bundleOf);
   if (sections.length === 0) return [];
-  return blockSheets(
-    input,
-    {
-      documentName: "bundle sections",
-      orientation: "landscape",
-      head: {
-        title: "Bundle sections",
-        lead: `Every bundle cut through, ${SECTION_SCALE}:1. Full ring: the tightest it can lie; broken ring: as a hand lays it. Colours in ${lettersName(input.job.colours.letters)}.`,
+  const laid = ({ orientation }: Paper): readonly Sheet[] =>
+    blockSheets(
+      input,
+      {
+        documentName: "bundle sections",
+        orientation,
+        head: {
+          title: "Bundle sections",
+          lead: `Every bundle cut through, ${SECTION_SCALE}:1. Full ring: the tightest it can lie; broken ring: as a hand lays it. Colours in ${lettersName(input.job.colours.letters)}.`,
+        },
       },
-    },
-    ({ widthMm }) => rows(sections.map(drawn), widthMm),
-  );
+      ({ widthMm }) =>
+        rows(
+          sections.map((section) => drawn(section, widthMm)),
+          widthMm,
+        ),
+    );
+  return fewestSheets(input, laid, ["landscape", "portrait"]);
 }
 
 /** As many beside each other as the sheet is wide. */
@@ -57,9 +67,12 @@ function rows(drawings: readonly Drawn[], widthMm: number): readonly Block[] {
   return blocks;
 }
 
-/** Picture at the left, its figures at the right. */
-function drawn(section: Section): Drawn {
+/** Picture at the left, its figures at the right: half as wide as the sheet where the words keep room enough, else as wide as the sheet. */
+function drawn(section: Section, sheetMm: number): Drawn {
   const picture = sectionDrawing(section);
+  const wordsAt = (widthMm: number): number => widthMm - picture.widthMm - WORDS_GAP_MM;
+  const halfMm = wordsAt((sheetMm - GAP_MM) / 2);
+  const wordsMm = halfMm >= WORDS_LEAST_MM ? halfMm : wordsAt(sheetMm);
   const { bundle } = section;
   const sleeve = bundle.sleeve
     .filter(({ ok }) => ok)
@@ -78,16 +91,16 @@ function drawn(section: Section): Drawn {
     ],
     [sleeve === "" ? "no listed covering fits" : `covering, inside mm: ${sleeve}`, false],
   ];
-  const wordsX = picture.widthMm + 4;
+  const wordsX = picture.widthMm + WORDS_GAP_MM;
   let yMm = 0;
   const words = lines.flatMap(([text, isStrong]): Mark[] => {
     const style = isStrong ? TEXT_STYLE.part : TEXT_STYLE.text;
-    return wrapText(text, WORDS_MM, style.capHeightMm, style.weight).map((line) => {
+    return wrapText(text, wordsMm, style.capHeightMm, style.weight).map((line) => {
       yMm += isStrong ? 5.6 : 4.4;
       return textMark(line, wordsX, yMm, style);
     });
   });
-  const key = sectionKey(section.wires, WORDS_MM);
+  const key = sectionKey(section.wires, wordsMm);
   const keyY = yMm + 2.4;
   yMm = keyY + key.heightMm;
   return {
@@ -97,7 +110,7 @@ function drawn(section: Section): Drawn {
       ...moveMarks(key.marks, wordsX, keyY),
       ...rule(picture.widthMm + 2, Math.max(yMm, picture.heightMm)),
     ],
-    widthMm: wordsX + WORDS_MM,
+    widthMm: wordsX + wordsMm,
     heightMm: Math.max(picture.heightMm, yMm + 2),
   };
 }

@@ -7,6 +7,7 @@ import {
   marksWithin,
   moveMarks,
   type Page,
+  type PointMm,
   palettes,
   paperSizeMm,
   point,
@@ -20,6 +21,8 @@ import {
 import { FOOTER_HEIGHT_MM, tileFooter } from "./tileFooter.ts";
 import { isExact, ratiosOf, type Tile, type TilePrint, type Tiling } from "./tiling.ts";
 
+/** Half a cross by which sheets are laid. */
+export const CROSS_ARM_MM = 5;
 /** A foot this wide has room for a small picture of all sheets. */
 const MAP_FROM_MM = 255;
 
@@ -37,6 +40,8 @@ export interface TileAsked {
     readonly pageOrder: number;
     readonly pageCount: number;
   };
+  /** Places of crosses on the drawing; absent: four in the middle of the overlap. Every sheet shows those that lie on it. */
+  readonly crossesAt?: readonly PointMm[] | undefined;
   /** A small picture of all sheets, in the room the foot has for it. */
   readonly map: (room: AreaMm, here: string) => readonly Mark[];
 }
@@ -58,12 +63,14 @@ export function tilePage(asked: TileAsked): Page {
   const moved = moveMarks(inside, left - xMm, top - yMm);
   const shown = area(left, top, widthMm, heightMm);
   const foot = area(left, top + heightMm, widthMm, FOOTER_HEIGHT_MM);
+  const placed = (at: PointMm): readonly PointMm[] =>
+    isIn(at, tile.window) ? [point(at.xMm + left - xMm, at.yMm + top - yMm)] : [];
   const index = tiling.tiles.indexOf(tile);
   const marks: Mark[] = [
     ...moved,
     ...masks(shown, size.widthMm / ratios.acrossRatio, size.heightMm / ratios.downRatio),
     { kind: "rect", area: shown, stroke: { widthMm: LINE_MM.leader, colour: "rule" } },
-    ...crosses(shown, tiling),
+    ...crosses(shown, tiling, asked.crossesAt?.flatMap(placed)),
     ...glueWords(tiling, tile, shown, moved),
     ...tileFooter(
       info,
@@ -120,18 +127,29 @@ function masks(shown: AreaMm, pageWidthMm: number, pageHeightMm: number): readon
 function crosses(
   { xMm, yMm, widthMm, heightMm }: AreaMm,
   { overlapXMm, overlapYMm }: Tiling,
+  places: readonly PointMm[] | undefined,
 ): readonly Mark[] {
   const stroke = { widthMm: LINE_MM.leader, colour: "ink" } as const;
   const [insetX, insetY] = [overlapXMm / 2, overlapYMm / 2];
-  const arm = Math.min(5, insetX, insetY);
-  return [xMm + insetX, xMm + widthMm - insetX].flatMap((x) =>
-    [yMm + insetY, yMm + heightMm - insetY].flatMap((y): Mark[] => [
+  const arm = Math.min(CROSS_ARM_MM, insetX, insetY);
+  const inCorners = [xMm + insetX, xMm + widthMm - insetX].flatMap((x) =>
+    [yMm + insetY, yMm + heightMm - insetY].map((y) => point(x, y)),
+  );
+  return (places ?? inCorners).flatMap((centre): Mark[] => {
+    const { xMm: x, yMm: y } = centre;
+    return [
       { kind: "line", from: point(x - arm, y), to: point(x + arm, y), stroke },
       { kind: "line", from: point(x, y - arm), to: point(x, y + arm), stroke },
-      { kind: "circle", centre: point(x, y), radiusMm: arm * 0.45, stroke },
-    ]),
-  );
+      { kind: "circle", centre, radiusMm: arm * 0.45, stroke },
+    ];
+  });
 }
+
+const isIn = ({ xMm, yMm }: PointMm, area: AreaMm): boolean =>
+  xMm >= area.xMm &&
+  xMm <= area.xMm + area.widthMm &&
+  yMm >= area.yMm &&
+  yMm <= area.yMm + area.heightMm;
 
 /** Which sheet lies over the right and the lower edge, written where nothing else is; nothing where there is no such place. */
 function glueWords(
