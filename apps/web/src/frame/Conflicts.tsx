@@ -1,4 +1,5 @@
 import { type ReactNode, useCallback, useEffect, useState } from "react";
+import { createPortal } from "react-dom";
 import { server } from "../server/serverApi.ts";
 import { takeServerRevision } from "../server/watching.ts";
 import { say, useBench } from "../store/benchStore.ts";
@@ -49,19 +50,22 @@ export function Conflicts(): ReactNode {
       <button type="button" className="act small" onClick={() => setOpen(true)}>
         two versions: choose {conflicts.length === 1 ? "one" : `in ${conflicts.length} places`}
       </button>
-      {isOpen && (
-        <Slip
-          title="Two versions"
-          label="Two versions of the same thing"
-          onClose={() => setOpen(false)}
-        >
-          <ul>
-            {conflicts.map((conflict) => (
-              <Choice key={conflict.id} conflict={conflict} settle={settle} />
-            ))}
-          </ul>
-        </Slip>
-      )}
+      {/* Out of the card, whose cut corner would cut the slip too. */}
+      {isOpen &&
+        createPortal(
+          <Slip
+            title="Two versions"
+            label="Two versions of the same thing"
+            onClose={() => setOpen(false)}
+          >
+            <ul>
+              {conflicts.map((conflict) => (
+                <Choice key={conflict.id} conflict={conflict} settle={settle} />
+              ))}
+            </ul>
+          </Slip>,
+          document.body,
+        )}
     </>
   );
 }
