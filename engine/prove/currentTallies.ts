@@ -39,13 +39,17 @@ export function starterElements({ job, jobNetwork }: CompiledJob): readonly numb
   );
 }
 
+/** A starter turns: what flows then lasts seconds. */
+export const isStarting = (elementA: Float64Array, starters: readonly number[]): boolean =>
+  starters.some((k) => Math.abs(elementA[k]!) > CRANKING_A);
+
 export function tallyCurrents(
   tallies: CurrentTallies,
   elementA: Float64Array,
   met: MetState,
   starters: readonly number[],
 ): void {
-  const turns = starters.some((k) => Math.abs(elementA[k]!) > CRANKING_A);
+  const turns = isStarting(elementA, starters);
   const best = turns ? tallies.startingA : tallies.lastingA;
   for (let k = 0; k < elementA.length; k++) {
     const currentA = Math.abs(elementA[k]!);

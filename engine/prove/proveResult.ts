@@ -86,6 +86,37 @@ export interface ProvedBundle {
   readonly limitC: number;
 }
 
+/** A contact or cavity at the largest current it carries for long with nothing broken. */
+export interface RatedPlace {
+  /** PART:A-B or CONNECTOR.CAVITY. */
+  readonly place: string;
+  readonly currentA: number;
+  readonly ratingA: number;
+  readonly state: Readonly<Record<string, string>> | null;
+}
+
+/** A fuse in normal use. */
+export interface UsedFuse {
+  readonly fuse: string;
+  readonly currentA: number;
+  /** By the smallest reading of its number, A. */
+  readonly carriesA: number;
+  /** What it carries for long, buttons let go, over that. */
+  readonly loadRatio: number;
+  /** Surge of the cold lamps behind it, and its heat. */
+  readonly surgeA: number;
+  readonly surgeA2s: number;
+  /** Least heat that may open it at that current; null: it does not open, or nobody published the shortest time. */
+  readonly opensMinA2s: number | null;
+  readonly state: Readonly<Record<string, string>> | null;
+}
+
+export interface InUse {
+  readonly contacts: readonly RatedPlace[];
+  readonly cavities: readonly RatedPlace[];
+  readonly fuses: readonly UsedFuse[];
+}
+
 export interface Coverage {
   readonly switches: readonly {
     readonly part: string;
@@ -134,6 +165,10 @@ export interface Tolerance {
   readonly seed: number;
   readonly samples: number;
   readonly worstMargin: number | null;
+  /** Estimated lengths were taken this much longer and shorter, %. */
+  readonly lengthBandPercent: number;
+  /** Largest current of anything in those corners over the largest without, as a ratio. */
+  readonly moreCurrentRatio: number;
   readonly verdictChanges: readonly string[];
 }
 
@@ -152,6 +187,7 @@ export interface ProveResult {
   readonly wires: readonly ProvedWire[];
   readonly fuses: readonly ProvedFuse[];
   readonly bundles: readonly ProvedBundle[];
+  readonly inUse: InUse;
   readonly charge: readonly ChargeFault[];
   readonly tolerance: Tolerance;
 }

@@ -3,6 +3,8 @@ import { figure } from "../tables/index.ts";
 import { bundlesInUse } from "./bundlesInUse.ts";
 import { chargeFaults } from "./chargeFaults.ts";
 import { coverageOf } from "./coverageOf.ts";
+import { inUse } from "./inUse.ts";
+import { inUseFindings } from "./inUseFindings.ts";
 import { proofFinding } from "./proofFinding.ts";
 import type { ProofOptions } from "./proofInput.ts";
 import { chargingVolts, type ProofPlan } from "./proofPlan.ts";
@@ -35,6 +37,7 @@ export function provedResult(
   const stray = strayRows(plan, first.strays);
   const bundles = bundlesInUse(plan, first.tallies);
   const charge = chargeFaults(plan);
+  const used = inUse(plan, first.tallies);
   const fuses = fuseRows(plan, first, seconds);
   const findings = [
     ...truthFindings(plan, first.states, first.tallies),
@@ -43,6 +46,7 @@ export function provedResult(
       ? wireFindings(plan, judged)
       : withRemedies(plan, first.tallies, judged, wireFindings(plan, judged))),
     ...bundleFindings(plan, bundles),
+    ...inUseFindings(plan, used),
     ...startingFindings(plan, first.tallies),
     ...fuseFindings(plan, fuses),
     ...chargeFindings(plan, charge),
@@ -56,6 +60,7 @@ export function provedResult(
     wires: seconds.flatMap(({ wires }) => wires.rows).sort((a, b) => (a.wire < b.wire ? -1 : 1)),
     fuses,
     bundles,
+    inUse: used,
     charge,
     tolerance: toleranceOf(plan, first, judged, options),
   };

@@ -1,6 +1,6 @@
 import { conditionsOf, type OperateRequest } from "../operate/index.ts";
 import { survivalOfWires } from "./allWires.ts";
-import type { CurrentTallies } from "./currentTallies.ts";
+import { isStarting, starterElements } from "./currentTallies.ts";
 import type { ProofOptions } from "./proofInput.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import { proofSolver } from "./proofSolver.ts";
@@ -12,11 +12,13 @@ import type { JudgedWire } from "./wireFindings.ts";
 /** What readings may be off by, all towards heat: air, and largest lasting currents (battery, lamps and lengths together). Our own bands. */
 const WARMER_K = 10;
 const MORE_CURRENT_RATIO = 1.1;
+/** A length somebody estimated, or nobody measured, may be this much longer or shorter. Our own band. */
+const LENGTH_BAND_RATIO = 0.2;
 /** Wires with the least margin are put to the test; the others are further away. */
 const WIRE_COUNT = 24;
 
 /** Corners at which loads must still do what they do: battery, lamp law, and contacts with years on them. */
-const CORNERS: readonly { readonly name: string; readonly request: OperateRequest }[] = [
+const CORNERS: readonly Corner[] = [
   { name: "battery weak and cold", request: { battery: "weak", ambientC: COLD_C } },
   { name: "contacts aged", request: { aged: true } },
   {
@@ -24,7 +26,15 @@ const CORNERS: readonly { readonly name: string; readonly request: OperateReques
     request: { aged: true, battery: "weak", ambientC: COLD_C },
   },
   { name: "lamps as fixed resistances", request: { lampExponent: 1 } },
+  { name: "estimated lengths longer", request: {}, lengthRatio: 1 + LENGTH_BAND_RATIO },
+  { name: "estimated lengths shorter", request: {}, lengthRatio: 1 - LENGTH_BAND_RATIO },
 ];
+
+interface Corner {
+  readonly name: string;
+  readonly request: OperateRequest;
+  readonly lengthRatio?: number;
+}
 
 /**
  * How much of the verdict hangs on readings, by intervals. A conductor's temperature rises with the air, with its own current and with
@@ -37,24 +47,28 @@ export function toleranceOf(
   judged: readonly JudgedWire[],
   options: ProofOptions,
 ): Tolerance {
-  const hot = hotCorner(plan, tallies, judged);
   const still = states.filter(({ engine }) => engine === "stopped");
-  const loads = CORNERS.flatMap(({ name, request }) =>
-    changedLoads(plan, request, still).map((ref) => `${ref}: ${name}`),
+  const corners = CORNERS.map((corner) => ({ ...corner, ...cornerOf(plan, corner, still) }));
+  const loads = corners.flatMap(({ name, changed }) => changed.map((ref) => `${ref}: ${name}`));
+  const hottestA = tallies.lastingA.map((currentA, k) =>
+    Math.max(currentA * MORE_CURRENT_RATIO, ...corners.map(({ largestA }) => largestA[k]!)),
   );
+  const hot = hotCorner(plan, hottestA, judged);
   return {
     method:
-      "interval: the hot corner of the bands bounds heat; corners of battery, lamps and contacts solved",
+      "interval: the hot corner of the bands bounds heat; corners of battery, lamps, contacts and estimated lengths solved",
     seed: options.seed ?? 1,
     samples: 1 + CORNERS.length,
     worstMargin: hot.worstMargin,
+    lengthBandPercent: 100 * LENGTH_BAND_RATIO,
+    moreCurrentRatio: moreCurrent(hottestA, tallies.lastingA),
     verdictChanges: [...hot.changed, ...loads.sort()],
   };
 }
 
 function hotCorner(
   plan: ProofPlan,
-  tallies: CurrentTallies,
+  lastingA: Float64Array,
   judged: readonly JudgedWire[],
 ): { readonly worstMargin: number | null; readonly changed: readonly string[] } {
   const marginOf = ({ survival }: JudgedWire): number =>
@@ -64,7 +78,6 @@ function hotCorner(
     .sort((a, b) => marginOf(a) - marginOf(b))
     .slice(0, WIRE_COUNT);
   const before = new Map(tight.map(({ survival }) => [survival.wire, survival]));
-  const lastingA = tallies.lastingA.map((currentA) => currentA * MORE_CURRENT_RATIO);
   let worstMargin: number | null = null;
   const changed: string[] = [];
   for (const after of survivalOfWires(warmer(plan), lastingA, [...before.keys()])) {
@@ -107,26 +120,66 @@ function warmer(plan: ProofPlan): ProofPlan {
   };
 }
 
-/** Loads that are lit at the usual conditions and not at the corner, or the other way round, in any state of their own group. */
-function changedLoads(
-  plan: ProofPlan,
-  request: OperateRequest,
-  still: MergedFirst["states"],
-): readonly string[] {
+interface Solved {
+  /** Loads that are lit at the usual conditions and not at the corner, or the other way round, in any state of their own group. */
+  readonly changed: readonly string[];
+  /** Largest current of every element over the states solved at the corner. */
+  readonly largestA: Float64Array;
+}
+
+function cornerOf(plan: ProofPlan, corner: Corner, still: MergedFirst["states"]): Solved {
   const { solver, input } = plan;
-  const corner = proofSolver(input, {
-    conditions: conditionsOf(input.job, request),
+  const machine =
+    corner.lengthRatio === undefined
+      ? input
+      : { ...input, conductors: longer(input, corner.lengthRatio) };
+  const there = proofSolver(machine, {
+    conditions: conditionsOf(input.job, corner.request),
     tally: solver.tally,
   });
   const changed = new Set<string>();
+  const starters = starterElements(there.compiled);
+  const largestA = new Float64Array(there.compiled.jobNetwork.elements.length);
   for (const { stateIndex, lit } of still) {
     const { group, light } = plan.states[stateIndex]!;
     const usual = new Set(lit);
-    const there = corner.shares(light, corner.solve(light));
+    const solution = there.solve(light);
+    const shares = there.shares(light, solution);
+    if (!isStarting(solution.elementA, starters)) {
+      largestA.forEach((a, k) => {
+        largestA[k] = Math.max(a, Math.abs(solution.elementA[k]!));
+      });
+    }
     solver.loads.forEach(({ element, load, alternating }, k) => {
       if (alternating || !group.elements.has(element)) return;
-      if (usual.has(k) !== there[k]! >= solver.litRatio) changed.add(load.ref);
+      if (usual.has(k) !== shares[k]! >= solver.litRatio) changed.add(load.ref);
     });
   }
-  return [...changed].sort();
+  return { changed: [...changed].sort(), largestA };
+}
+
+/** Conductors whose length nobody measured, by a ratio longer; a fly lead is as its part was stated. */
+function longer({ conductors, routed }: ProofPlan["input"], ratio: number) {
+  const isKnown = (id: string): boolean => {
+    const basis = routed.wires.get(id)?.basis;
+    return basis === "measured" || basis === "stated";
+  };
+  return new Map(
+    [...conductors].map(([id, one]) => [
+      id,
+      one.kind === "flyLead" || isKnown(id) || one.lengthMm === null
+        ? one
+        : { ...one, lengthMm: one.lengthMm * ratio },
+    ]),
+  );
+}
+
+/** Currents under this say nothing of a ratio, A. */
+const LEAST_A = 0.5;
+
+function moreCurrent(thereA: Float64Array, lastingA: Float64Array): number {
+  return thereA.reduce(
+    (most, a, k) => (lastingA[k]! >= LEAST_A ? Math.max(most, a / lastingA[k]!) : most),
+    1,
+  );
 }

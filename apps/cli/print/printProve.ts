@@ -34,6 +34,7 @@ export function printProve(job: Job, result: ProveResult): string {
     `Which switches light what\n${printTruth(result)}`,
     `Which fuse opens first\n${printFuses(result)}`,
     `Wires with the least margin, over every current a fault can have\n${printWires(result)}`,
+    `In normal use, nearest their ratings\n${printInUse(result)}`,
     printTolerance(result),
   ];
   return `${parts.join("\n\n")}\n`;
@@ -109,6 +110,24 @@ function printWires({ wires }: ProveResult): string {
       right: [2, 3, 4, 5, 6],
     },
   );
+}
+
+const MOST_PLACES_COUNT = 8;
+
+function printInUse({ inUse: { contacts, cavities, fuses } }: ProveResult): string {
+  const places = [
+    ...[...contacts, ...cavities].map((one) => ({ ...one, ofA: one.ratingA })),
+    ...fuses.map((one) => ({ ...one, place: one.fuse, ofA: one.carriesA })),
+  ]
+    .sort((a, b) => b.currentA / b.ofA - a.currentA / a.ofA || (a.place < b.place ? -1 : 1))
+    .slice(0, MOST_PLACES_COUNT);
+  const rows = places.map(({ place, currentA, ofA }) => [
+    place,
+    printQuantity(currentA, "A"),
+    printQuantity(ofA, "A"),
+    `${printNumber((100 * currentA) / ofA, 0)} %`,
+  ]);
+  return printTable(["place", "carries", "rated", "share"], rows, { right: [1, 2, 3] });
 }
 
 function printTolerance({ tolerance }: ProveResult): string {
