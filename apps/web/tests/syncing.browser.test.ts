@@ -124,7 +124,7 @@ describe("two devices on one job", () => {
     await two.context.setOffline(true);
     await two.page.locator(TICKS).nth(1).click();
     await one.page.getByRole("button", { name: /tap when cut/ }).click();
-    await saved(one.page);
+    await one.page.locator(".card-job", { hasText: /rev 3$/ }).waitFor();
     await two.context.setOffline(false);
     for (const { page } of [one, two]) {
       await page.locator(`${TICKS}[aria-pressed=true]`).nth(1).waitFor();
@@ -150,7 +150,7 @@ describe("two devices on one job", () => {
     await covering(two.page).selectOption("tape");
     await two.page.locator(".saved[data-mark=offline]").waitFor();
     await covering(one.page).selectOption("heat-shrink");
-    await saved(one.page);
+    await one.page.locator(".card-job", { hasText: /rev 2$/ }).waitFor();
     await two.context.setOffline(false);
     const choose = two.page.getByRole("button", { name: /two versions: choose one/ });
     await choose.waitFor();
