@@ -9,14 +9,17 @@ import { OpenFinding } from "./OpenFinding.tsx";
 import { ProofSummary } from "./ProofSummary.tsx";
 import "./proof.css";
 import { proveSoon, useProofRun } from "./proofRun.ts";
+import { SupplySheet } from "./supply/SupplySheet.tsx";
+import { SupplyTopics } from "./supply/SupplyTopics.tsx";
+import { useShownTopic } from "./supply/useShownTopic.ts";
 import { TruthTable } from "./TruthTable.tsx";
 import { useFindingKeys } from "./useFindingKeys.ts";
 import { useFindingMarks } from "./useFindingMarks.ts";
 import { WireList } from "./WireList.tsx";
 
-const PAGES = ["findings", "fuses", "wires", "truth"] as const;
+const PAGES = ["findings", "fuses", "wires", "truth", "supply"] as const;
 type Page = (typeof PAGES)[number];
-const SAID = { truth: "truth table" };
+const SAID = { truth: "truth table", supply: "charging and starting" };
 
 /** The verdict and everything behind it: findings worst first, fuse by fuse, wire by wire, and what each switch does. */
 export default function ProofStep(): ReactNode {
@@ -33,7 +36,9 @@ export default function ProofStep(): ReactNode {
   useFindingKeys(shown, open?.id ?? null, setOpen);
   useFindingMarks(rows, where);
   useStepNote(rows);
-  const isNarrowAndOpen = open !== null && page === "findings";
+  const topic = useShownTopic();
+  const isNarrowAndOpen =
+    (open !== null && page === "findings") || (topic !== null && page === "supply");
   return (
     <div className={isNarrowAndOpen ? "proof reading" : "proof"}>
       <div className="proof-column">
@@ -48,6 +53,7 @@ export default function ProofStep(): ReactNode {
             where={where}
           />
         )}
+        {page === "supply" && <SupplyTopics />}
         <ProofSummary />
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a long table is scrolled with the keys */}
@@ -64,6 +70,7 @@ export default function ProofStep(): ReactNode {
         {page === "fuses" && <FuseList />}
         {page === "wires" && <WireList />}
         {page === "truth" && <TruthTable />}
+        {page === "supply" && <SupplySheet />}
       </section>
     </div>
   );

@@ -28,6 +28,9 @@ export function StateLists({ view, machine }: { view: TryView; machine: TryMachi
               <LoadRow key={`${load.part} ${load.element}`} load={load} />
             ))}
         </ul>
+        {!view.lamps.some(isTold) && !view.loads.some(({ works }) => works) && (
+          <p className="note">Nothing lights and nothing works in this state.</p>
+        )}
         {view.notes.map((note) => (
           <p key={note} className="try-note">
             {note}
@@ -151,7 +154,10 @@ function WireRows({ wires, shows, machine }: WireRowsProps): ReactNode {
               aria-pressed={wire.wire === chosen}
               onClick={() => choose({ kind: "wire", id: wire.wire })}
             >
-              <WireSwatch colour={known.get(wire.wire)?.colour} widthPx={36} /> {wire.label}{" "}
+              {known.has(wire.wire) && (
+                <WireSwatch colour={known.get(wire.wire)?.colour} widthPx={36} />
+              )}{" "}
+              {wire.label}
               <span className="note">{waysOf(known.get(wire.wire))}</span>
             </button>
             <span className="note">{wire.why ?? ""}</span>

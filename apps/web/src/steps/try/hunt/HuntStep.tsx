@@ -11,7 +11,7 @@ import { useLeadKeys } from "../useLeadKeys.ts";
 import type { TryMachine } from "../worker/tryMachine.ts";
 import type { LampView } from "../worker/tryView.ts";
 import { GuessMaker } from "./GuessMaker.tsx";
-import { readHunt } from "./huntApi.ts";
+import { fitFuse, readHunt } from "./huntApi.ts";
 import { endHunt, type HuntRead, useHunt } from "./huntStore.ts";
 
 /** A hunt: the learner has the machine, its switches and a meter. Every answer comes from the server, which alone knows the fault. */
@@ -54,7 +54,7 @@ export function HuntStep({ machine }: { machine: TryMachine }): ReactNode {
           {trouble !== null && <p className="try-note">{trouble}</p>}
         </div>
         <div className="try-lists">
-          <Seen read={read} />
+          <Seen read={read} ground={ground} />
           <GuessMaker machine={machine} />
         </div>
       </div>
@@ -110,7 +110,8 @@ function useLamps(read: HuntRead | null): readonly LampView[] {
   });
 }
 
-function Seen({ read }: { read: HuntRead | null }): ReactNode {
+function Seen({ read, ground }: { read: HuntRead | null; ground: string }): ReactNode {
+  const pulled = useHunt((hunt) => hunt.pulled);
   const parts = useBench((bench) => bench.document?.job.parts);
   const nameOf = (id: string): string => parts?.find((part) => part.id === id)?.name || id;
   if (read === null) return <p className="note">asking the server</p>;
@@ -136,7 +137,14 @@ function Seen({ read }: { read: HuntRead | null }): ReactNode {
         ))}
       </ul>
       {lit.length + works.length === 0 && <p className="note">Nothing lights and nothing works.</p>}
-      {read.fusesGone.length > 0 && <p className="try-note">Gone: {read.fusesGone.join(", ")}.</p>}
+      {pulled.map((fuse) => (
+        <p key={fuse} className="try-note">
+          {fuse} has gone{" "}
+          <button type="button" className="act small" onClick={() => void fitFuse(fuse, ground)}>
+            fit a new one
+          </button>
+        </p>
+      ))}
     </section>
   );
 }

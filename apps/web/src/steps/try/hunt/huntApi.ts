@@ -61,7 +61,7 @@ export async function hideFault(
 export async function beginHunt(exercise: Exercise): Promise<void> {
   const { set = {}, engine = { mode: "stopped" } } = exercise.request;
   useTry.setState({ set, engine, faults: [], atS: null, red: null, black: null, mode: "volts" });
-  useHunt.setState({ exercise, read: null, trouble: null, guesses: [] });
+  useHunt.setState({ exercise, read: null, trouble: null, guesses: [], pulled: [] });
 }
 
 /** Asks what is to be seen now. An older answer never overwrites a newer one. */
@@ -71,11 +71,21 @@ export async function readHunt(ground: string): Promise<void> {
   const { set, engine, mode, red, black } = useTry.getState();
   const mine = ++asked;
   const probes = red !== null && black !== null ? [red, black] : [ground, ground];
-  const body = { set, engine, flash: "on", probes, mode };
+  const { pulled } = useHunt.getState();
+  const body = { set, engine, flash: "on", pulled, probes, mode };
   const answer = await server<HuntRead>("POST", `/exercises/${exercise.id}/read`, body);
   if (mine !== asked || useHunt.getState().exercise !== exercise) return;
-  if (answer.kind === "ok") useHunt.setState({ read: answer.value, trouble: null });
-  else useHunt.setState({ trouble: trouble(answer) });
+  if (answer.kind === "ok") {
+    const gone = [...new Set([...pulled, ...answer.value.fusesGone])];
+    useHunt.setState({ read: answer.value, trouble: null, pulled: gone });
+  }
+  if (answer.kind !== "ok") useHunt.setState({ trouble: trouble(answer) });
+}
+
+/** A new fuse in place of one that went; if the fault is still there it goes again. */
+export async function fitFuse(fuse: string, ground: string): Promise<void> {
+  useHunt.setState(({ pulled }) => ({ pulled: pulled.filter((one) => one !== fuse) }));
+  await readHunt(ground);
 }
 
 let asked = 0;

@@ -33,6 +33,8 @@ export interface Hunt {
   readonly read: HuntRead | null;
   readonly trouble: string | null;
   readonly guesses: readonly Guessed[];
+  /** Fuses that have gone in this hunt and were not replaced. */
+  readonly pulled: readonly string[];
 }
 
 export const useHunt = create<Hunt>()(() => ({
@@ -40,8 +42,9 @@ export const useHunt = create<Hunt>()(() => ({
   read: null,
   trouble: null,
   guesses: [],
+  pulled: [],
 }));
 
 export function endHunt(): void {
-  useHunt.setState({ exercise: null, read: null, trouble: null, guesses: [] });
+  useHunt.setState({ exercise: null, read: null, trouble: null, guesses: [], pulled: [] });
 }
