@@ -7,6 +7,9 @@ export function coveringRows(levelCounts: readonly number[]): readonly (readonly
   const strengthCount = Math.min(3, levelCounts.length);
   if (strengthCount === 0) return [];
   const groups = groupsOf(levelCounts, strengthCount);
+  const groupsWith = levelCounts.map((_, factor) =>
+    groups.filter(({ factors }) => factors.includes(factor)),
+  );
   const rows: (readonly number[])[] = [];
   for (;;) {
     const first = groups.find((group) => group.missingCount > 0);
@@ -16,8 +19,9 @@ export function coveringRows(levelCounts: readonly number[]): readonly (readonly
     levelsAt(first, index, levelCounts).forEach((level, k) => {
       row[first.factors[k]!] = level;
     });
-    levelCounts.forEach((levelCount, factor) => {
-      if (row[factor] === -1) row[factor] = bestLevel(groups, row, factor, levelCount, levelCounts);
+    levelCounts.forEach((_, factor) => {
+      if (row[factor] === -1)
+        row[factor] = bestLevel(groupsWith[factor]!, row, factor, levelCounts);
     });
     for (const group of groups) meet(group, row, levelCounts);
     rows.push(row);
@@ -74,18 +78,17 @@ function levelsAt(
 }
 
 function bestLevel(
-  groups: readonly Group[],
+  touching: readonly Group[],
   row: readonly number[],
   factor: number,
-  levelCount: number,
   levelCounts: readonly number[],
 ): number {
   let [best, mostCount] = [0, -1];
-  const touching = groups.filter(({ factors }) => factors.includes(factor));
-  for (let level = 0; level < levelCount; level++) {
+  for (let level = 0; level < levelCounts[factor]!; level++) {
     const trial = row.with(factor, level);
     let newCount = 0;
     for (const group of touching) {
+      if (group.missingCount === 0) continue;
       const place = placeIn(group, trial, levelCounts);
       if (place >= 0 && group.missing[place] === 1) newCount++;
     }

@@ -24,16 +24,28 @@ export interface FitQuestion {
 /** Everything a make falls short of on a wire, apart from volt drop; empty where it will do. */
 export function shortfallsOf(make: MakeFields, question: FitQuestion): readonly Shortfall[] {
   const short: Shortfall[] = [];
-  if (make.areaMm2 < mechanicalLeastMm2()) short.push("mechanical");
-  const carries = question.places.every(
+  if (!isStrong(make)) short.push("mechanical");
+  if (!carries(make, question)) short.push("rating");
+  if (!suitsFuses(make, question)) short.push("fuse");
+  return short;
+}
+
+/** True where a make falls short of nothing: asks no further than the first thing it does fall short of. */
+export const willDo = (make: MakeFields, question: FitQuestion): boolean =>
+  isStrong(make) && carries(make, question) && suitsFuses(make, question);
+
+const isStrong = ({ areaMm2 }: MakeFields): boolean => areaMm2 >= mechanicalLeastMm2();
+
+const carries = (make: MakeFields, question: FitQuestion): boolean =>
+  question.places.every(
     ({ ambientC, bundle, sleeved }) =>
       question.rate({ makeId: make.makeId, ambientC, bundle, sleeved }).currentA >=
       question.continuousA,
-  );
-  if (!carries || !standsCranking(make, question)) short.push("rating");
+  ) && standsCranking(make, question);
+
+function suitsFuses(make: MakeFields, question: FitQuestion): boolean {
   const { fuseSumA } = question;
-  if (fuseSumA !== null && !fuseHolds({ ...question, make, sumA: fuseSumA })) short.push("fuse");
-  return short;
+  return fuseSumA === null || fuseHolds({ ...question, make, sumA: fuseSumA });
 }
 
 /** Counted copper that still counts as the trade's smallest size for a loom, mm². */

@@ -4,7 +4,7 @@ import { figure } from "../tables/index.ts";
 import type { DesignCurrents } from "./designCurrents.ts";
 import { jobCurrents } from "./jobCurrents.ts";
 import { type Limited, limitedWay, withChosen } from "./loadSizing.ts";
-import { type FitQuestion, shortfallsOf } from "./makeFits.ts";
+import { type FitQuestion, willDo } from "./makeFits.ts";
 import { type RateKept, rateKept } from "./rateKept.ts";
 import type { SizedJob } from "./sizedJob.ts";
 import { type Duty, sizesForDrop } from "./sizesForDrop.ts";
@@ -107,7 +107,7 @@ function fitQuestions(from: {
 
 /** Makes that will do; where none does, the largest, so that the loom can still be solved and the shortfall shown. */
 function fittingMakes(makes: readonly MakeFields[], question: FitQuestion): readonly MakeFields[] {
-  const first = makes.findIndex((make) => shortfallsOf(make, question).length === 0);
+  const first = makes.findIndex((make) => willDo(make, question));
   return first < 0 ? makes.slice(-1) : makes.slice(first);
 }
 

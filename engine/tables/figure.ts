@@ -33,26 +33,47 @@ export function figureOrNull<T extends TableName>(
   const value = row[column];
   if (typeof value !== "number") return null;
   const units: Readonly<Record<string, string | null>> = allTables[table].units;
-  const own = (part: "Source" | "Place" | "Confidence"): string =>
-    String(row[`${column}${part}`] ?? row[part.toLowerCase()]);
+  const own = OWN_COLUMNS.get(column)!;
   return {
     value,
     unit: units[column] ?? String(row.unit),
     table,
     row: id,
-    source: own("Source"),
-    place: own("Place"),
-    confidence: own("Confidence") as Confidence,
+    source: String(row[own.source] ?? row.source),
+    place: String(row[own.place] ?? row.place),
+    confidence: String(row[own.confidence] ?? row.confidence) as Confidence,
   };
 }
+
+type Row = Readonly<Record<string, unknown>>;
+
+/** Every row by its table and id, and the columns a column of figures may bring of its own: asked for thousands of times a check. */
+const ROWS: ReadonlyMap<string, ReadonlyMap<string, Row>> = new Map(
+  Object.entries(allTables).map(([table, { rows }]) => {
+    const first = new Map<string, Row>();
+    for (const row of rows) if (!first.has(row.id)) first.set(row.id, { ...row });
+    return [table, first];
+  }),
+);
+const OWN_COLUMNS = new Map(
+  Object.values(allTables)
+    .flatMap(({ units }) => Object.keys(units))
+    .map((column) => [
+      column,
+      {
+        source: `${column}Source`,
+        place: `${column}Place`,
+        confidence: `${column}Confidence`,
+      },
+    ]),
+);
 
 /** True where any of the figures is only remembered: such a result clears nothing by itself. */
 export const leansOnMemory = (figures: readonly Figure[]): boolean =>
   figures.some((one) => one.confidence === "memory");
 
-function rowOf(table: TableName, id: string): Readonly<Record<string, unknown>> {
-  const rows: readonly { readonly id: string }[] = allTables[table].rows;
-  const row = rows.find((one) => one.id === id);
+function rowOf(table: TableName, id: string): Row {
+  const row = ROWS.get(table)?.get(id);
   if (row === undefined) throw new Error(`table ${table} has no row ${id}`);
-  return row as Readonly<Record<string, unknown>>;
+  return row;
 }

@@ -1,6 +1,6 @@
 import { loadsOf } from "../../job/index.ts";
 import type { Finding } from "../../messages/index.ts";
-import type { QuickState } from "../../operate/index.ts";
+import type { QuickSolution, QuickState } from "../../operate/index.ts";
 import { figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
@@ -26,7 +26,12 @@ interface Symptom {
 export const sharedReturns: Judge = (design) => {
   const lamps = lampsOf(design);
   const states = quietStates(design).map((state): Intact => {
-    return { state, before: shares(design, lamps, state) };
+    const solution = design.compiled.solve(state);
+    return {
+      state,
+      before: sharesOf(design, lamps, solution),
+      isBlindTo: blindTo(design, solution),
+    };
   });
   const symptoms = breaks(design).flatMap(
     (open) => worstSymptom(design, { lamps, states }, open) ?? [],
@@ -115,10 +120,31 @@ function lampsOf({ compiled, job }: Design): Lamps {
   };
 }
 
+/** Less than this in a wire is the leak of open contacts, A. */
+const LEAK_A = 1e-6;
+
+/**
+ * Answers whether a break changes nothing: where every relay rests released nothing was pulled on the way there, so a wire that
+ * carries nothing carried nothing at any time, and volts and currents stand as they are without it.
+ */
+function blindTo(
+  { compiled }: Design,
+  { converged, pulled, elementA }: QuickSolution,
+): (wire: string) => boolean {
+  const isStill = converged && !pulled.includes(true);
+  return (wire) => {
+    const place = compiled.elementOfConductor.get(wire);
+    return isStill && place !== undefined && Math.abs(elementA[place]!) < LEAK_A;
+  };
+}
+
 /** Share of its rated power each lamp gets. */
-function shares({ compiled }: Design, lamps: Lamps, state: QuickState): readonly number[] {
+function sharesOf(
+  { compiled }: Design,
+  lamps: Lamps,
+  { nodeV, elementA }: QuickSolution,
+): readonly number[] {
   const { elements } = compiled.jobNetwork;
-  const { nodeV, elementA } = compiled.solve(state);
   return lamps.places.map((k, i) => {
     const [a, b] = elements[k]!.nodes;
     return ((nodeV[a]! - nodeV[b]!) * elementA[k]!) / lamps.ratedW[i]!;
@@ -133,8 +159,9 @@ function worstSymptom(
 ): Symptom | null {
   const lit = figure("lampLaws", "lit-share", "value").value;
   let worst: Symptom | null = null;
-  for (const { state, before } of states) {
-    const after = shares(design, lamps, { ...state, open: [open] });
+  for (const { state, before, isBlindTo } of states) {
+    if (isBlindTo(open)) continue;
+    const after = sharesOf(design, lamps, design.compiled.solve({ ...state, open: [open] }));
     const stray = lamps.refs.flatMap((load, i) =>
       after[i]! >= lit && before[i]! < lit ? [{ load, shareRatio: after[i]! }] : [],
     );
@@ -157,6 +184,7 @@ function tellsMore(stray: Symptom["stray"], than: Symptom["stray"]): boolean {
 interface Intact {
   readonly state: QuickState;
   readonly before: readonly number[];
+  readonly isBlindTo: (wire: string) => boolean;
 }
 
 function symptomFinding({ job }: Design, group: readonly Symptom[]): Finding {

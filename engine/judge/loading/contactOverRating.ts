@@ -1,10 +1,10 @@
 import { loadsOf, type Part, presentParts } from "../../job/index.ts";
 import type { Figure, Finding } from "../../messages/index.ts";
+import type { QuickState } from "../../operate/index.ts";
 import { allTables, figure } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
 import { operateCommand, stateOf } from "../stateArguments.ts";
-import type { WorstCurrent } from "../worstCase.ts";
 
 /**
  * Contacts against what is stated for them; of switches with the share a lamp or a motor leaves of it, one contact a switch and only where it
@@ -25,12 +25,14 @@ export const contactOverRating: Judge = (design) => {
 
 const needsA = ({ numbers }: Finding): number => Number(numbers.needsA);
 
-const contactFindings = (design: Design): readonly Finding[] =>
-  [...design.worst.contacts].flatMap(([contact, most]): readonly Finding[] => {
-    const part = partOf(design, contact);
+function contactFindings(design: Design): readonly Finding[] {
+  const deratingIn = deratings(design);
+  const partOf = partOfContact(design);
+  return [...design.worst.contacts].flatMap(([contact, most]): readonly Finding[] => {
+    const part = partOf(contact);
     const stated = part !== undefined && "contactRatingA" in part ? part.contactRatingA : undefined;
     if (stated === undefined || most.state === null) return [];
-    const derating = deratingOf(design, most);
+    const derating = deratingIn(most.state);
     const isOver = most.currentA > stated.value;
     // The published factors are for switches; a relay's rating is stated for loads of its own kind.
     const toldFromA =
@@ -60,9 +62,12 @@ const contactFindings = (design: Design): readonly Finding[] =>
       }),
     ];
   });
+}
 
-const partOf = ({ job }: Design, contact: string): Part | undefined =>
-  presentParts(job).find(({ id }) => contact.startsWith(`${id}:`));
+function partOfContact({ job }: Design): (contact: string) => Part | undefined {
+  const parts = new Map(presentParts(job).map((part) => [part.id, part]));
+  return (contact) => parts.get(contact.slice(0, contact.indexOf(":")));
+}
 
 const ratingFigure = (contact: string, value: number): Figure => ({
   value,
@@ -77,16 +82,39 @@ const ratingFigure = (contact: string, value: number): Figure => ({
 const KINDS = { filament: "lamp", winding: "motor", element: "resistive" } as const;
 const INDUCTIVE = new Set(["horn", "coil"]);
 
-/** How many times its current a contact should be rated for, by what kind of load is on in that state, weighted by current. */
-function deratingOf({ compiled, job }: Design, { state }: WorstCurrent) {
-  const column = job.supply.nominalV > 12 ? "at28Ratio" : "at12Ratio";
-  const solution = compiled.solve(state ?? {});
+interface Derating {
+  readonly ratio: number;
+  readonly kind: string;
+  readonly figures: readonly Figure[];
+}
+
+/**
+ * Answers how many times its current a contact should be rated for, by what kind of load is on in a state, weighted by
+ * current. A state many contacts carry most in is solved once.
+ */
+function deratings({ compiled, job }: Design): (state: QuickState) => Derating {
   const placeOf = new Map(compiled.jobNetwork.elements.map(({ of }, k) => [of, k]));
+  const loads = loadsOf(job).map((load) => ({
+    kind: INDUCTIVE.has(load.part.kind) ? "inductive" : KINDS[load.kind],
+    place: placeOf.get(load.ref) ?? -1,
+  }));
+  const known = new Map<QuickState, Derating>();
+  return (state) => {
+    const derating = known.get(state) ?? deratingOf(job, loads, compiled.solve(state).elementA);
+    known.set(state, derating);
+    return derating;
+  };
+}
+
+function deratingOf(
+  job: Design["job"],
+  loads: readonly { readonly kind: string; readonly place: number }[],
+  elementA: Float64Array,
+): Derating {
+  const column = job.supply.nominalV > 12 ? "at28Ratio" : "at12Ratio";
   const drawn = new Map<string, number>();
-  for (const load of loadsOf(job)) {
-    const kind = INDUCTIVE.has(load.part.kind) ? "inductive" : KINDS[load.kind];
-    const currentA = Math.abs(solution.elementA[placeOf.get(load.ref) ?? -1] ?? 0);
-    drawn.set(kind, (drawn.get(kind) ?? 0) + currentA);
+  for (const { kind, place } of loads) {
+    drawn.set(kind, (drawn.get(kind) ?? 0) + Math.abs(elementA[place] ?? 0));
   }
   const totalA = [...drawn.values()].reduce((sum, one) => sum + one, 0);
   const figures = allTables.switchDerating.rows.map(({ id }) =>

@@ -1,7 +1,7 @@
 import { setFuseRating } from "../../job/index.ts";
 import type { Figure, Finding, Remedy, WorkingStep } from "../../messages/index.ts";
 import { type FuseReading, fuseReading, type Guard } from "../../protect/index.ts";
-import { fuseHolds, rateKept } from "../../size/index.ts";
+import { fuseHolds, type RateKept } from "../../size/index.ts";
 import { fuseStandardRatings } from "../../tables/index.ts";
 import { findingOf } from "../findingOf.ts";
 import { type FuseFacts, listA } from "../fuseFacts.ts";
@@ -36,7 +36,7 @@ export const fuseOverWire: Judge = (design) => {
 };
 
 function excesses(design: Design): readonly Excess[] {
-  const rate = rateKept();
+  const { rate } = design.sizing;
   const found: Excess[] = [];
   for (const [wire, guards] of design.protection.guards) {
     // Insulation that the air alone is too hot for is a finding of its own.
@@ -62,12 +62,7 @@ const standsA = ({ sumA, ceilingA, sourceKind }: Guard): number =>
     ? Math.min(sumA ?? 0, ceilingA ?? Number.POSITIVE_INFINITY)
     : (sumA ?? 0);
 
-function holds(
-  design: Design,
-  wire: string,
-  sumA: number,
-  rate: ReturnType<typeof rateKept>,
-): boolean {
+function holds(design: Design, wire: string, sumA: number, rate: RateKept): boolean {
   const { conductors, ratings, worst } = design;
   const rating = ratings.get(wire)!;
   if (sumA <= rating.currentA) return true;

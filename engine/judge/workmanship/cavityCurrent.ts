@@ -33,13 +33,19 @@ export const cavityCurrent: Judge = (design) => {
   });
 };
 
-/** True where the way a pin belongs to already carries too much. */
-export function isOverClass(design: Design, pin: string): boolean {
-  const place = design.pins.get(pin);
-  const way = place?.ownerKind === "connector" ? `${place.owner}.${place.cavity}` : pin;
-  const holder = holdersOf(design).find(({ ways }) => ways.includes(way));
-  const currentA = design.worst.joints.get(way)?.currentA ?? 0;
-  return holder !== undefined && currentA > holder.limit.value * (1 + ROUNDING_RATIO);
+/** Answers whether the way a pin belongs to already carries too much. */
+export function overClass(design: Design): (pin: string) => boolean {
+  const limits = new Map<string, number>();
+  for (const { ways, limit } of holdersOf(design)) {
+    for (const way of ways) if (!limits.has(way)) limits.set(way, limit.value);
+  }
+  return (pin) => {
+    const place = design.pins.get(pin);
+    const way = place?.ownerKind === "connector" ? `${place.owner}.${place.cavity}` : pin;
+    const limitA = limits.get(way);
+    const currentA = design.worst.joints.get(way)?.currentA ?? 0;
+    return limitA !== undefined && currentA > limitA * (1 + ROUNDING_RATIO);
+  };
 }
 
 interface Holder {

@@ -3,7 +3,7 @@ import type { EndFitting } from "../../size/index.ts";
 import { findingOf } from "../findingOf.ts";
 import type { Design, Judge } from "../judge.ts";
 import { operateCommand, stateOf } from "../stateArguments.ts";
-import { isOverClass } from "./cavityCurrent.ts";
+import { overClass } from "./cavityCurrent.ts";
 import { type TerminalRating, terminalRating } from "./terminalRating.ts";
 
 /** Share of a limit that is rounding and not current. */
@@ -20,8 +20,9 @@ interface Heated {
  * own figure replaces the table; above the figure for 45 minutes in the hour, mend.
  */
 export const terminalCurrent: Judge = (design) => {
+  const isOver = overClass(design);
   const hot = design.fittings
-    .filter(({ pin }) => !isOverClass(design, pin))
+    .filter(({ pin }) => !isOver(pin))
     .flatMap((fitting): readonly Heated[] => {
       const currentA = design.worst.conductors.get(fitting.wire)?.currentA ?? 0;
       const areaMm2 = design.conductors.get(fitting.wire)?.areaMm2 ?? 0;
