@@ -86,11 +86,21 @@ export {
 } from "./size/index.ts";
 export {
   type Balance,
+  type BalanceRow,
   type ConvertTo,
+  type Cranking,
+  type CrankingRow,
+  type FallStep,
+  type LampFall,
+  type LampReality,
   type LoadChange,
+  type NamedRide,
+  type RideRow,
   readTrace,
+  type Standing,
   type SupplyAnswer,
   type SupplyRequest,
+  type SupplySourceRow,
 } from "./supply/index.ts";
 export { printNumber, printQuantity } from "./units/index.ts";
 export { ENGINE_VERSION } from "./version.ts";

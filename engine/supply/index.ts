@@ -1,6 +1,6 @@
 /** Supply: generators, batteries, charging balance, rides, starting, standing, other volts and the other earth. */
 
-export type { LoadChange } from "./changedLoads.ts";
+export { type LoadChange, withLedLamps } from "./changedLoads.ts";
 export type { Balance, BalanceRow } from "./chargeBalance.ts";
 export { chargeBalance } from "./chargeBalance.ts";
 export { type ConvertedJob, type ConvertTo, convertJob } from "./convert/convertJob.ts";

@@ -35,7 +35,18 @@ export interface NamedRide extends Ride {
   readonly ride: RideName | "trace";
 }
 
-/** Everything `copperwright supply` answers. */
+/**
+ * Everything `copperwright supply` answers, as plain data. What a screen draws of it:
+ *
+ *   amps against speed       balances[]: curve (speedRpm, availableA) against the level demandA, bandRatio about it; balanceRpm and its band
+ *   volts against speed      balances[].rows: settledV, batteryA; lamps[].rows: v, powerW, lightLowRatio, lightHighRatio, lifeRatio
+ *   charge over the ride     rides[].rows: timeS, chargePercent, v, sourceA, demandA, batteryA
+ *   volts to the headlamp    lampFall.fall: a step each, side battery, live, load, earth; but for the battery's, their dropV add up to postsV
+ *                            (`placeNames` of the scenes' door calls each step's `of` as the papers do)
+ *   cranking waterfall       cranking.rows[].fall, one a temperature and kind of starter: postsV, motorV, coilV
+ *   left standing            standing[]: currentA, toHalfS, toEmptyS, toNoStartS
+ *   heat                     heat[].rows: windingW, unitW, zenerW
+ */
 export interface SupplyAnswer {
   readonly nominalV: number;
   readonly earthPolarity: Job["supply"]["earthPolarity"];
