@@ -108,3 +108,5 @@ export {
   type WirePlace,
   wirePlaces,
 } from "./papers/index.ts";
+export { placeNames } from "./papers/supply/placeNames.ts";
+export { supplyAnswer, withLedLamps } from "./supply/index.ts";

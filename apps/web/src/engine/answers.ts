@@ -7,6 +7,7 @@ import { boardAnswers } from "../steps/loomBoard/boardAnswers.ts";
 import { papersAnswers } from "../steps/papers/papersAnswers.ts";
 import { partsAnswers } from "../steps/parts/partsAnswers.ts";
 import { proofAnswers } from "../steps/proof/proofAnswers.ts";
+import { supplyAnswers } from "../steps/proof/supply/supplyAnswers.ts";
 import { surveyAnswers } from "../steps/survey/surveyAnswers.ts";
 import { testAnswers } from "../steps/test/testAnswers.ts";
 import { tryAnswers } from "../steps/try/tryAnswers.ts";
@@ -23,6 +24,7 @@ export const ANSWERS = {
   ...circuitsAnswers,
   ...tryAnswers,
   ...proofAnswers,
+  ...supplyAnswers,
   ...loomAnswers,
   ...boardAnswers,
   ...partsAnswers,

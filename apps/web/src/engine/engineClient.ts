@@ -29,13 +29,13 @@ export async function ask<N extends AnswerName>(
   return (await front.answer(name, question, Comlink.proxy(quiet))) as Answer<N>;
 }
 
-/** A long question: asked of the back worker about the document given; a second one (`which` 1) takes its share of what two can do. */
+/** A long question: asked of the back worker about the document given; a second one (`which` 1) takes its share of what two can do, a third (2) answers while both are at work. */
 export async function askLong<N extends AnswerName>(
   text: string,
   name: N,
   question: Question<N>,
   progress: (doneRatio: number, word: string) => void = quiet,
-  which: 0 | 1 = 0,
+  which: 0 | 1 | 2 = 0,
 ): Promise<Answer<N>> {
   backs[which] ??= { client: startWorker(), text: null };
   const back = backs[which];
