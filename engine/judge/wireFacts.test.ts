@@ -36,6 +36,19 @@ describe("facts of a wire", () => {
     expect(facts.loses!.limit?.value).toBe(0.5);
   });
 
+  it("shows what a starter cable carries while the starter turns, not the nought it carries else", () => {
+    const four = readJob(readFileSync("demos/minazuru-four.json", "utf8"));
+    if (!four.ok) throw new Error("the demo does not read");
+    const { carries, loses, row } = wireFacts(checkedJob(four.job), "C04")!;
+    expect(row.worstA).toBe(0);
+    expect(carries?.working.value).toBe(row.crankingA);
+    expect(carries?.limit).toBeNull();
+    expect(loses?.working.value).toBeCloseTo(
+      (row.crankingA! * row.ohmPerM * row.pathMm!) / 1000,
+      9,
+    );
+  });
+
   it("knows no wire that is not there", () => {
     expect(wireFacts(checked, "W99")).toBeNull();
   });

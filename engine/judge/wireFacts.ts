@@ -83,19 +83,31 @@ function cutFact(row: CheckWireRow): WireFact | null {
   };
 }
 
+/** The largest current it carries, and how long: for good, or for the seconds the starter turns. */
+function largest(
+  row: CheckWireRow,
+): { a: number; state: readonly string[]; isCranking: boolean } | null {
+  const { worstA, worstState, crankingA = 0, crankingState = [] } = row;
+  if (crankingA > (worstA ?? 0)) return { a: crankingA, state: crankingState, isCranking: true };
+  return worstA === null ? null : { a: worstA, state: worstState, isCranking: false };
+}
+
 function carriesFact(row: CheckWireRow): WireFact | null {
-  if (row.worstA === null) return null;
-  const isIdle = row.worstState.length === 0;
+  const most = largest(row);
+  if (most === null) return null;
+  const { a, state, isCranking } = most;
+  const when = state.length === 0 ? "no state was found in which it carries" : stateText(state);
   return {
     working: {
-      name: "largest lasting current",
+      name: isCranking ? "current while the starter turns" : "largest lasting current",
       equation: "I, solved for the state it is largest in",
       inputs: [],
-      value: row.worstA,
+      value: a,
       unit: "A",
     },
-    limit: { value: row.ratingA, unit: "A", whose: row.ratingBasis },
-    note: isIdle ? "no state was found in which it carries" : stateText(row.worstState),
+    // What it is rated for it may carry for ever; the starter turns for seconds.
+    limit: isCranking ? null : { value: row.ratingA, unit: "A", whose: row.ratingBasis },
+    note: isCranking ? `for seconds, ${when}` : when,
   };
 }
 
@@ -108,7 +120,8 @@ function stateText(args: readonly string[]): string {
 }
 
 function losesFact(job: CheckedJob["design"]["job"], row: CheckWireRow): WireFact | null {
-  if (row.worstA === null || row.pathMm === null) return null;
+  const most = largest(row);
+  if (most === null || row.pathMm === null) return null;
   const lengthM = row.pathMm / 1000;
   const circuit = job.circuits.find(({ id }) => id === row.circuit);
   const limit = circuit === undefined ? null : dropLimitOf(job, circuit.dropClass);
@@ -117,11 +130,16 @@ function losesFact(job: CheckedJob["design"]["job"], row: CheckWireRow): WireFac
       name: "volts lost along it",
       equation: "U = I x R' x L",
       inputs: [
-        { name: "I", value: row.worstA, unit: "A", from: "largest lasting current" },
+        {
+          name: "I",
+          value: most.a,
+          unit: "A",
+          from: most.isCranking ? "while the starter turns" : "largest lasting current",
+        },
         { name: "R'", value: row.ohmPerM, unit: "ohm/m", from: `make ${row.makeId}, at 20 C` },
         { name: "L", value: lengthM, unit: "m", from: "its way through the loom" },
       ],
-      value: row.worstA * row.ohmPerM * lengthM,
+      value: most.a * row.ohmPerM * lengthM,
       unit: "V",
     },
     limit:

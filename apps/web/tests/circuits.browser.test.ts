@@ -9,6 +9,9 @@ beforeAll(async () => {
 });
 afterAll(() => bench.end());
 
+/** What is asked of a worker on a busy machine takes its time. */
+const soon = <T>(read: () => Promise<T>) => expect.poll(read, { timeout: 20_000 });
+
 const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
 async function circuits(options = {}): Promise<Page> {
@@ -54,9 +57,9 @@ describe("circuits", () => {
     await tapWire(page, "A09");
     await page.locator(".scene").focus();
     await page.keyboard.press("ArrowDown");
-    await expect.poll(() => slipName(page)).toMatch(/^Part/);
+    await soon(() => slipName(page)).toMatch(/^Part/);
     await page.keyboard.press("ArrowUp");
-    await expect.poll(() => slipName(page)).toBe("Wire A09");
+    await soon(() => slipName(page)).toBe("Wire A09");
   });
 
   test("a contact table filled in with two taps, and undone by name", async () => {
@@ -66,11 +69,9 @@ describe("circuits", () => {
     const cells = page.locator(".contact-cell");
     await cells.nth(0).click();
     await cells.nth(1).click();
-    await expect.poll(() => cells.nth(0).getAttribute("aria-label")).toBe("OFF, 1: joined with 2");
+    await soon(() => cells.nth(0).getAttribute("aria-label")).toBe("OFF, 1: joined with 2");
     await page.keyboard.press("Control+z");
-    await expect
-      .poll(() => cells.nth(0).getAttribute("aria-label"))
-      .toBe("OFF, 1: joined with nothing");
+    await soon(() => cells.nth(0).getAttribute("aria-label")).toBe("OFF, 1: joined with nothing");
   });
 
   test("by keyboard alone: two terminals connected, the wire split, and the connector taken out again", async () => {
@@ -82,20 +83,20 @@ describe("circuits", () => {
     await page.getByLabel("belongs to").selectOption({ index: 1 });
     await page.getByRole("button", { name: "lay this wire" }).focus();
     await page.keyboard.press("Enter");
-    await expect.poll(() => undoWords(page)).toBe("connect STP.1 to HORN.1");
+    await soon(() => undoWords(page)).toBe("connect STP.1 to HORN.1");
     await settled(page);
     await page.keyboard.press("Control+z");
-    await expect.poll(() => undoWords(page)).toBe("nothing done yet");
+    await soon(() => undoWords(page)).toBe("nothing done yet");
     await tapWire(page, "A09");
     await page.getByRole("button", { name: "split" }).focus();
     await page.keyboard.press("Enter");
     await page.getByLabel("of this kind").selectOption("block-2.8");
     await page.getByRole("button", { name: "split it there" }).focus();
     await page.keyboard.press("Enter");
-    await expect.poll(() => undoWords(page)).toBe("split wire A09");
+    await soon(() => undoWords(page)).toBe("split wire A09");
     await page.locator(".wire-ends").getByRole("button").last().click();
     await page.getByRole("button", { name: "take it out" }).click();
-    await expect.poll(() => undoWords(page)).toMatch(/^take connector/);
+    await soon(() => undoWords(page)).toMatch(/^take connector/);
   });
 
   test("a terminal dragged to another asks what the wire is to be", async () => {
@@ -126,9 +127,9 @@ describe("circuits", () => {
     await page.getByLabel("button sits at").selectOption({ index: 2 });
     await page.getByLabel("where it returns").fill("FR.*");
     await page.getByRole("button", { name: "put it on the machine" }).click();
-    await expect.poll(() => undoWords(page)).toBe("horn with a push in its return");
+    await soon(() => undoWords(page)).toBe("horn with a push in its return");
     await page.keyboard.press("Control+z");
-    await expect.poll(() => undoWords(page)).toBe("nothing done yet");
+    await soon(() => undoWords(page)).toBe("nothing done yet");
   });
 
   test("on a phone every circuit has its picture, the slip rises from below, and all is accessible", async () => {

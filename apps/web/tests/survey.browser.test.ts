@@ -16,6 +16,9 @@ beforeAll(async () => {
 });
 afterAll(() => bench.end());
 
+/** What is asked of a worker on a busy machine takes its time. */
+const soon = <T>(read: () => Promise<T>) => expect.poll(read, { timeout: 20_000 });
+
 const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
 async function survey(options = {}): Promise<Page> {
@@ -50,10 +53,10 @@ describe("survey", () => {
     await page.mouse.down();
     await page.mouse.move(at.x - 40, at.y - 30, { steps: 5 });
     await page.mouse.up();
-    await expect.poll(() => undoWords(page)).toMatch(/^move /);
+    await soon(() => undoWords(page)).toMatch(/^move /);
     expect((await lengths()).sort()).toEqual(before.sort());
     await page.keyboard.press("Control+z");
-    await expect.poll(() => undoWords(page)).toBe("nothing done yet");
+    await soon(() => undoWords(page)).toBe("nothing done yet");
     await saved(page);
   });
 
@@ -71,7 +74,7 @@ describe("survey", () => {
     await field.fill("41 cm");
     await page.keyboard.press("Enter");
     await page.locator(".slip").getByText("410").first().waitFor();
-    await expect.poll(() => unknownCount(page)).toBe(first - 1);
+    await soon(() => unknownCount(page)).toBe(first - 1);
     await settled(page);
   });
 
@@ -79,9 +82,9 @@ describe("survey", () => {
     const page = await survey();
     await page.locator(".survey-station").nth(1).focus();
     for (let i = 0; i < 4; i++) await page.keyboard.press("ArrowRight");
-    await expect.poll(() => undoWords(page)).toMatch(/^move /);
+    await soon(() => undoWords(page)).toMatch(/^move /);
     await page.keyboard.press("Control+z");
-    await expect.poll(() => undoWords(page)).toBe("nothing done yet");
+    await soon(() => undoWords(page)).toBe("nothing done yet");
   });
 
   test("a part of the catalogue asks for its figure and fills nothing in", async () => {
@@ -104,10 +107,10 @@ describe("survey", () => {
     await page.getByRole("button", { name: /Wiring as found/ }).click();
     const row = page.locator(".found-row").first();
     await row.getByRole("combobox").selectOption("remove");
-    await expect.poll(() => undoWords(page)).toMatch(/what becomes of it/);
+    await soon(() => undoWords(page)).toMatch(/what becomes of it/);
     await row.getByRole("textbox").fill("hard and cracked");
     await page.keyboard.press("Enter");
-    await expect.poll(() => undoWords(page)).toMatch(/condition/);
+    await soon(() => undoWords(page)).toMatch(/condition/);
   });
 
   test("a photograph is laid underneath and scaled by two taps", async () => {
@@ -124,7 +127,7 @@ describe("survey", () => {
     await page.mouse.click(sheet.x + 700, sheet.y + 80);
     await page.getByLabel("apart on the machine").fill("900 mm");
     await page.keyboard.press("Enter");
-    await expect.poll(() => undoWords(page)).toBe("scale the photograph");
+    await soon(() => undoWords(page)).toBe("scale the photograph");
   });
 
   for (const list of ["Still unknown", "Add a part", "Wiring as found", "Photograph"]) {

@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useRef } from "react";
 import { choose, useBench } from "../store/benchStore.ts";
 import type { Chosen } from "../store/documentState.ts";
 import { markChosen } from "./markChosen.ts";
-import { type PanZoom, panZoom } from "./panZoom.ts";
+import { type Fit, type PanZoom, panZoom } from "./panZoom.ts";
 import type { Picture } from "./picture.ts";
 
 type SceneViewProps = {
@@ -14,7 +14,9 @@ type SceneViewProps = {
   /** Called with the id and where it stands on screen, after it is chosen. */
   readonly onPick?: (chosen: Chosen, at: { readonly x: number; readonly y: number }) => void;
   /** How the drawing fits the view at first: all of it, or its width. */
-  readonly fit?: "all" | "width";
+  readonly fit?: Fit;
+  /** A changed drawing stays where a hand has moved it, instead of being fitted anew. */
+  readonly keepsPlace?: boolean;
   /** Marks over the drawing, in its own millimetres (inside the same SVG). */
   readonly over?: ReactNode;
   readonly className?: string;
@@ -25,7 +27,7 @@ type SceneViewProps = {
  * two fingers pan, wheel with control and pinch zoom; `+`, `-`, `0` and the arrows do the same.
  */
 export function SceneView(props: SceneViewProps): ReactNode {
-  const { picture, label, fit = "all", over, className = "" } = props;
+  const { picture, label, fit = "all", keepsPlace = false, over, className = "" } = props;
   const frame = useRef<HTMLDivElement>(null);
   const layer = useRef<HTMLDivElement>(null);
   const marks = useRef<SVGGElement>(null);
@@ -42,8 +44,8 @@ export function SceneView(props: SceneViewProps): ReactNode {
     return () => hand.current?.end();
   }, []);
   useEffect(() => {
-    hand.current?.setSize(picture.widthMm, picture.heightMm, fit);
-  }, [picture.widthMm, picture.heightMm, fit]);
+    hand.current?.setSize(picture.widthMm, picture.heightMm, fit, keepsPlace);
+  }, [picture.widthMm, picture.heightMm, fit, keepsPlace]);
   useEffect(() => {
     if (marks.current !== null) marks.current.innerHTML = picture.svg;
   }, [picture.svg]);

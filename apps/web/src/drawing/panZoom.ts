@@ -1,9 +1,12 @@
 /** Moves and scales one layer inside a frame by hand, wheel and keys. */
 export interface PanZoom {
-  /** Tells the size of what lies on the layer, and fits it when it is new. */
-  setSize(widthMm: number, heightMm: number, fit: "all" | "width"): void;
+  /** Tells the size of what lies on the layer, and fits it; with `keepsPlace` not where a hand has moved it. */
+  setSize(widthMm: number, heightMm: number, fit: Fit, keepsPlace: boolean): void;
   end(): void;
 }
+
+/** All of it, its width, or its width but never smaller than can be read. */
+export type Fit = "all" | "width" | "readable";
 
 interface Place {
   readonly x: number;
@@ -17,7 +20,9 @@ class LayerView {
   scale = 1;
   width = 0;
   height = 0;
-  how: "all" | "width" = "all";
+  how: Fit = "all";
+  keepsPlace = false;
+  isMoved = false;
 
   constructor(
     readonly frame: HTMLElement,
@@ -34,10 +39,21 @@ class LayerView {
     if (this.width === 0 || clientWidth === 0) return;
     const across = (clientWidth - 2 * MARGIN_PX) / this.width;
     const down = (clientHeight - 2 * MARGIN_PX) / this.height;
-    this.scale = Math.min(SCALE_MOST, this.how === "width" ? across : Math.min(across, down));
-    this.x = (clientWidth - this.width * this.scale) / 2;
+    const least = this.how === "readable" ? Math.max(across, READABLE_SCALE) : across;
+    this.scale = Math.min(SCALE_MOST, this.how === "all" ? Math.min(across, down) : least);
+    this.x = Math.max((clientWidth - this.width * this.scale) / 2, this.leftmost());
+    this.isMoved = false;
     this.y = Math.max(MARGIN_PX, (clientHeight - this.height * this.scale) / 2);
     this.put();
+  }
+
+  /** What is wider than the view begins at its left edge, unless it is fitted to it. */
+  private leftmost(): number {
+    return this.how === "readable" ? MARGIN_PX : Number.NEGATIVE_INFINITY;
+  }
+
+  refit(): void {
+    if (!(this.keepsPlace && this.isMoved)) this.fit();
   }
 
   zoomAt({ x, y }: Place, factor: number): void {
@@ -46,12 +62,14 @@ class LayerView {
     this.x = x - (x - this.x) * grown;
     this.y = y - (y - this.y) * grown;
     this.scale = scale;
+    this.isMoved = true;
     this.put();
   }
 
   shift(x: number, y: number): void {
     this.x += x;
     this.y += y;
+    this.isMoved = true;
     this.put();
   }
 
@@ -64,6 +82,8 @@ class LayerView {
 const PX_PER_MM = 4;
 const FAR_SCALE = 0.35;
 const SCALE_LEAST = 0.05;
+/** Lettering of a drawing is then as large as a note on the screen. */
+const READABLE_SCALE = 0.8;
 const SCALE_MOST = 8;
 const STEP_PX = 60;
 const MARGIN_PX = 16;
@@ -77,7 +97,7 @@ interface Hooks {
 /** Elements inside that carry `data-hand` handle their own drags; the sheet leaves them alone. */
 export function panZoom(frame: HTMLElement, layer: HTMLElement, hooks: Hooks): PanZoom {
   const view = new LayerView(frame, layer);
-  const watch = new ResizeObserver(() => view.fit());
+  const watch = new ResizeObserver(() => view.refit());
   watch.observe(frame);
   const ends = [
     followFingers(view, hooks),
@@ -85,9 +105,10 @@ export function panZoom(frame: HTMLElement, layer: HTMLElement, hooks: Hooks): P
     listen(frame, "keydown", (event) => pressKey(view, event)),
   ];
   return {
-    setSize(widthMm, heightMm, how) {
-      Object.assign(view, { width: widthMm * PX_PER_MM, height: heightMm * PX_PER_MM, how });
-      view.fit();
+    setSize(widthMm, heightMm, how, keepsPlace) {
+      const [width, height] = [widthMm * PX_PER_MM, heightMm * PX_PER_MM];
+      Object.assign(view, { width, height, how, keepsPlace });
+      view.refit();
     },
     end() {
       watch.disconnect();

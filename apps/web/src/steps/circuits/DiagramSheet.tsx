@@ -32,11 +32,13 @@ export function DiagramSheet({ circuit, onPick }: DiagramSheetProps): ReactNode 
   return (
     <div className="circuits-sheet" ref={box} aria-busy={isStale}>
       <SceneView
+        key={circuit ?? ""}
+        keepsPlace
         picture={view.picture}
         label={`Diagram, ${view.title}. Arrows go along the current from the thing chosen`}
         kindOf={thingKinds(job)}
         onPick={(_, at) => onPick(at)}
-        fit={circuit === null ? "width" : "all"}
+        fit="readable"
         over={
           <>
             <WireHolds wires={view.wires} />

@@ -21,7 +21,8 @@ export function WorstFinding({ ids }: { ids: readonly string[] }): ReactNode {
     .sort((p, q) => ORDER.indexOf(p.severity) - ORDER.indexOf(q.severity));
   const [worst] = own;
   if (worst === undefined) return null;
-  const remedy = worst.remedies.find(({ change }) => change.length > 0);
+  const tried = worst.remedies.filter(({ change }) => change.length > 0);
+  const remedy = tried.find(({ cures }) => cures === true) ?? tried[0];
   return (
     <div className="slip-finding">
       <details>
