@@ -62,7 +62,8 @@ interface Answer {
  */
 export function settleSupplies({ sources, state, set, once }: Question): Answer {
   const speedRpm = state.engine?.mode === "running" ? (state.engine.speedRpm ?? RUNNING_RPM) : 0;
-  let controls = sources.map((placed) => firstControl(placed, speedRpm));
+  const excited = state.excited ?? false;
+  let controls = sources.map((placed) => firstControl(placed, speedRpm, excited));
   let initialV: Float64Array | null = null;
   for (let roundCount = 1; ; roundCount++) {
     const laws = new Map<number, Law>();
@@ -87,15 +88,19 @@ export function settleSupplies({ sources, state, set, once }: Question): Answer 
   }
 }
 
-function firstControl({ source, line, exciter }: PlacedSource, speedRpm: number): Control {
+function firstControl(
+  { source, line, exciter }: PlacedSource,
+  speedRpm: number,
+  excited: boolean,
+): Control {
   const idleV = line === null ? 0 : openCircuitV(line, speedRpm);
   const offeredV = Math.min(idleV, source.setV ?? idleV);
   const turns = line !== null && speedRpm > 0;
   return {
     setV: source.setV,
     cutOutClosed: turns && source.cutInV !== null && offeredV >= source.cutInV,
-    exciterV: null,
-    started: turns ? (exciter < 0 ? true : null) : false,
+    exciterV: turns && excited && exciter >= 0 ? offeredV : null,
+    started: turns ? (exciter < 0 || excited ? true : null) : false,
     fieldA: 0,
   };
 }

@@ -14,6 +14,8 @@ export interface QuickState {
   readonly open?: readonly string[];
   readonly short?: readonly { readonly a: string; readonly b: string; readonly ohm: number }[];
   readonly extraOhm?: Readonly<Record<string, number>>;
+  /** An alternator that feeds its own field was running before: it goes on, whether or not anything would start it. */
+  readonly excited?: boolean;
 }
 
 /** A state in the terms of the network. */

@@ -33,8 +33,8 @@ export function chargeFaults({
   ];
   return faults.map(({ fault, open }): ChargeFault => {
     const faulted = { ...state, open };
-    const solution = solver.solve(faulted);
-    // A machine that was running goes on exciting itself; the model starts from standstill, so an idle source is no answer.
+    // It was running when it happened, so it goes on exciting itself; `operate` begins from standstill.
+    const solution = solver.solve({ ...faulted, excited: true });
     const isIdle = solution.supplies.rows.some(({ why }) => why !== null);
     const solved = solution.converged && !isIdle;
     const volts = solver.loads.flatMap(({ element, alternating }) => {

@@ -129,10 +129,10 @@ const currentsOf = (rows: readonly WireRow[]): ReadonlyMap<string, number> =>
 
 function axisOf(stages: readonly FaultStage[]): readonly [number, number] {
   const moments = stages.flatMap(({ soonestS, latestS }) => [soonestS, latestS ?? 0]);
-  const least = Math.min(SHORTEST_S, ...moments.filter((s) => s > 0).map((s) => s / 2));
+  const least = Math.min(SHORTEST_S, ...moments.filter((atS) => atS > 0).map((atS) => atS / 2));
   const isEndless = stages.some(({ latestS }) => latestS === null) || stages.length === 1;
   const most = isEndless ? LONGEST_S : Math.min(LONGEST_S, 10 * Math.max(1, ...moments));
-  const decade = (s: number): number => 10 ** Math.floor(Math.log10(s) + 1e-9);
+  const decade = (timeS: number): number => 10 ** Math.floor(Math.log10(timeS) + 1e-9);
   return [Math.max(1e-4, decade(least)), decade(most * 9.99)];
 }
 
@@ -160,7 +160,7 @@ function historyOf(
   const steps = currents.map(({ fromS: at }) => at);
   const count = Math.ceil(Math.log10(toS / fromS) * POINTS_A_DECADE);
   const times = Array.from({ length: count + 1 }, (_, k) => fromS * (toS / fromS) ** (k / count));
-  const moments = [...new Set([...times, ...steps.filter((s) => s > 0 && s <= toS)])].sort(
+  const moments = [...new Set([...times, ...steps.filter((atS) => atS > 0 && atS <= toS)])].sort(
     (a, b) => a - b,
   );
   const points: { timeS: number; temperatureC: number }[] = [];

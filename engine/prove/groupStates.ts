@@ -1,5 +1,6 @@
-import { coveringRows, type QuickState } from "../operate/index.ts";
+import type { QuickState } from "../operate/index.ts";
 import type { ProofSolver } from "./proofSolver.ts";
+import { rowsMeeting } from "./rowsMeeting.ts";
 import {
   type Assignment,
   combinationsOf,
@@ -113,7 +114,7 @@ function startingSwitches({ compiled: { job } }: ProofSolver): ReadonlySet<strin
 /**
  * Every combination of every group that the job's exclusions leave, as real states.
  *
- * @param mostCount  of a group with more combinations only rows in which any three of its variables meet in every way.
+ * @param mostCount  of a group with more combinations only rows in which any four of its variables meet in every way.
  */
 export function groupStates(
   space: StateSpace,
@@ -142,7 +143,9 @@ export function groupStates(
   );
 }
 
-/** Rows in which any three meet grow with the cube of their number: of more than this, each position alone, and each among all others on. */
+/** So many variables meet in every way in the rows taken of a large group. */
+const STRENGTH = 4;
+/** Rows in which any four meet grow with the fourth power of their number: of more than this, each position alone, and each among all others on. */
 const MOST_COVERED = 16;
 
 function oneByOne(
@@ -170,9 +173,10 @@ function combinationsWithin(
   const count = positions.reduce((product, list) => product * list.length, 1);
   if (count <= mostCount) return combinationsOf(space.variables, ids);
   if (ids.length > MOST_COVERED) return oneByOne(ids, positions);
-  return coveringRows(positions.map((list) => list.length)).map((row) =>
-    Object.fromEntries(ids.map((id, i) => [id, positions[i]![row[i]!]!])),
-  );
+  return rowsMeeting(
+    positions.map((list) => list.length),
+    STRENGTH,
+  ).map((row) => Object.fromEntries(ids.map((id, i) => [id, positions[i]![row[i]!]!])));
 }
 
 /** The group and combination that decide an element in a full state, by walking the splits. */

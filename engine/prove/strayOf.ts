@@ -35,9 +35,9 @@ export interface StrayPart {
 export const STRAY_RATIO = 0.05;
 /** A place that carries less than this changes nothing when it parts, A. */
 const CARRIES_NOTHING_A = 1e-6;
-/** Of a group with more combinations than this, those are solved in which any three of its switches meet in every way. */
+/** Of a group with more combinations than this, those are solved in which any four of its switches meet in every way. */
 const MOST_COMBINATIONS = 64;
-/** The first split of the whole machine (the key, as a rule) is kept, so that any three meet under each of its positions. */
+/** The first split of the whole machine (the key, as a rule) is kept, so that any four meet under each of its positions. */
 const MOST_SPLITS = 1;
 
 /**
@@ -46,11 +46,13 @@ const MOST_SPLITS = 1;
  * which the place carried nothing is left out, because removing a branch without current leaves every voltage as it was.
  *
  * @param wholes  states already solved with everything whole, added to: many places ask for the same.
+ * @param mostCount  combinations of a group up to which all are solved; Infinity: always all.
  */
 export function strayOf(
   plan: ProofPlan,
   place: OpenPlace,
   wholes: Map<string, QuickSolution> = new Map(),
+  mostCount = MOST_COMBINATIONS,
 ): StrayPart {
   const { solver, space, still, heaviest } = plan;
   const engine = space.engines[0]!;
@@ -64,13 +66,7 @@ export function strayOf(
   const found = new Map<number, StrayLoad>();
   const solved = new Set<string>();
   let [stateCount, skippedCount] = [0, 0];
-  for (const { group, given } of groupStates(
-    space,
-    grouping,
-    engine,
-    heaviest,
-    MOST_COMBINATIONS,
-  )) {
+  for (const { group, given } of groupStates(space, grouping, engine, heaviest, mostCount)) {
     const full = space.completed(given, engine);
     if (full === null) continue;
     const key = Object.values(full).join("|");
