@@ -30,9 +30,9 @@ export function ChargeTopic({ answer, before }: TopicProps): ReactNode {
           {balance.why === null && (
             <BalancePlot balance={balance} beforeA={former?.demandA ?? null} />
           )}
-          <WhatIf />
         </div>
         <div className="supply-side">
+          <WhatIf />
           <SourceFacts answer={answer} />
         </div>
       </div>
@@ -94,8 +94,8 @@ function Met({ balance, former, answer }: MetProps): ReactNode {
           <b>
             <Figure sum={balanceSum(balance, answer)} />
           </b>
-          ; with a source at the ends of its band at{" "}
-          <Figure sum={bandSum("strong", balanceLowRpm, balance)} /> or{" "}
+          ; with a strong source of the same two points at{" "}
+          <Figure sum={bandSum("strong", balanceLowRpm, balance)} />, with a weak one at{" "}
           <Figure sum={bandSum("weak", balanceHighRpm, balance)} />. Below it the battery gives what
           is missing.
         </>

@@ -88,6 +88,8 @@ function EndNames({
   readonly paper: PlotPaper;
 }): ReactNode {
   const ends = rides.map(({ endPercent }) => paper.y(endPercent));
+  /** A ride that ends well before the paper does has room for its name there. */
+  const isFree = (endX: number): boolean => endX < paper.right - NAME_PX;
   const placed = spreadApart(ends, NAME_PITCH_PX, [paper.top, paper.bottom]);
   return (
     <g className="supply-names">
@@ -95,11 +97,16 @@ function EndNames({
         const endX = paper.x(ride.durationS / MINUTE_S);
         return (
           <g key={ride.ride}>
-            <path
-              d={`M${endX} ${ends[k]}L${paper.right + 6} ${placed[k]}`}
-              className="supply-leader"
-            />
-            <text x={paper.right + 9} y={placed[k]! + 5}>
+            {!isFree(endX) && (
+              <path
+                d={`M${endX} ${ends[k]}L${paper.right + 6} ${placed[k]}`}
+                className="supply-leader"
+              />
+            )}
+            <text
+              x={isFree(endX) ? endX + 6 : paper.right + 9}
+              y={(isFree(endX) ? ends[k]! : placed[k]!) + 5}
+            >
               {words[k]}
             </text>
           </g>

@@ -49,10 +49,16 @@ export function RideTopic({ answer, before }: TopicProps): ReactNode {
           ))}
         </div>
       )}
-      <RidePlot rides={shown(rides)} before={shown(before?.rides ?? [])} />
+      <div className="supply-body">
+        <div className="supply-picture">
+          <RidePlot rides={shown(rides)} before={shown(before?.rides ?? [])} />
+        </div>
+        <div className="supply-side">
+          <WhatIf />
+        </div>
+      </div>
       <RideTable rides={rides} before={before?.rides ?? []} answer={answer} />
       <OwnRide />
-      <WhatIf />
     </>
   );
 }

@@ -6,8 +6,13 @@ import { ampsText, restsOn, spellText } from "./supplyWords.ts";
 
 type Standing = SupplyAnswer["standing"][number];
 
+interface StandProps {
+  readonly answer: SupplyAnswer;
+  readonly names: Readonly<Record<string, string>>;
+}
+
 /** Left standing: what it draws, when it is flat, when it may not start any more. */
-export function StandTopic({ answer }: { answer: SupplyAnswer }): ReactNode {
+export function StandTopic({ answer, names }: StandProps): ReactNode {
   const { standing } = answer;
   return (
     <>
@@ -34,7 +39,7 @@ export function StandTopic({ answer }: { answer: SupplyAnswer }): ReactNode {
           </tbody>
         </table>
       </div>
-      <LeftOn answer={answer} />
+      <LeftOn answer={answer} names={names} />
       <Drains standing={standing} />
     </>
   );
@@ -61,7 +66,7 @@ function Row({
       />
     </td>
   );
-  const drawn = ampsText(currentA);
+  const drawn = currentA === 0 ? "nothing" : ampsText(currentA);
   return (
     <tr>
       <th scope="row">{name}</th>
@@ -93,7 +98,7 @@ function Row({
 }
 
 /** The key left on where the contacts happened to stop closed. */
-function LeftOn({ answer }: { answer: SupplyAnswer }): ReactNode {
+function LeftOn({ answer, names }: StandProps): ReactNode {
   const { coilsLeftOn: left } = answer;
   if (left === null) return null;
   return (
@@ -103,10 +108,10 @@ function LeftOn({ answer }: { answer: SupplyAnswer }): ReactNode {
         {left.coils.map((coil, k) => (
           <span key={coil.load}>
             {k > 0 && ", "}
-            {coil.load} burns{" "}
+            {names[coil.load] ?? coil.load} burns{" "}
             <Figure
               sum={{
-                name: `heat in ${coil.load}, contacts closed`,
+                name: `heat in ${names[coil.load] ?? coil.load}, contacts closed`,
                 result: printQuantity(coil.powerW, "W"),
                 equation: `${printQuantity(coil.v, "V")} across it, engine stopped`,
                 note: `as in: ${left.state}`,

@@ -18,7 +18,7 @@ type StartProps = {
 export function StartTopic({ answer, names }: StartProps): ReactNode {
   const { cranking, noCranking } = answer;
   const [picked, setPicked] = useState(0);
-  if (cranking === null) return <Kicked answer={answer} why={noCranking} />;
+  if (cranking === null) return <Kicked answer={answer} names={names} why={noCranking} />;
   const row = cranking.rows[picked] ?? cranking.rows[0]!;
   return (
     <>
@@ -108,13 +108,7 @@ function Cranked({ row, answer }: { readonly row: Row; readonly answer: SupplyAn
   );
 }
 
-function Kicked({
-  answer,
-  why,
-}: {
-  readonly answer: SupplyAnswer;
-  readonly why: string | null;
-}): ReactNode {
+function Kicked({ answer, names, why }: StartProps & { readonly why: string | null }): ReactNode {
   const { coilsLeftOn } = answer;
   return (
     <>
@@ -131,10 +125,10 @@ function Kicked({
           {coilsLeftOn.coils.map((coil, k) => (
             <span key={coil.load}>
               {k > 0 && ", "}
-              {coil.load}{" "}
+              {names[coil.load] ?? coil.load}{" "}
               <Figure
                 sum={{
-                  name: `${coil.load} while it is kicked, contacts closed`,
+                  name: `${names[coil.load] ?? coil.load} while it is kicked, contacts closed`,
                   result: printQuantity(coil.v, "V"),
                   equation: `the whole network solved in: ${coilsLeftOn.state}, engine stopped`,
                   note: `takes ${printQuantity(coil.powerW, "W")}; from a full battery`,

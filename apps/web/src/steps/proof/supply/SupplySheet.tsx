@@ -54,7 +54,7 @@ function Body({ topic }: { topic: Topic }): ReactNode {
   if (topic === "charge") return <ChargeTopic answer={answer} before={before} />;
   if (topic === "ride") return <RideTopic answer={answer} before={before} />;
   if (topic === "start") return <StartTopic answer={answer} names={names} />;
-  if (topic === "stand") return <StandTopic answer={answer} />;
+  if (topic === "stand") return <StandTopic answer={answer} names={names} />;
   if (topic === "lamps") return <LampTopic answer={answer} names={names} />;
   return <HeatTopic answer={answer} before={before} />;
 }

@@ -52,7 +52,7 @@ export function WhatIf(): ReactNode {
           ? "Tried on a copy: the plots answer at once, the job stays as it is."
           : isStale
             ? "being reckoned"
-            : "The plots show it so; thin dashed lines are the job as it is."}
+            : "Shown as if it were so; dashed lines and “job as it is” are the job unchanged."}
       </p>
     </section>
   );

@@ -3,6 +3,7 @@ import {
   type ConvertTo,
   conversionCost,
   conversionOf,
+  type Job,
   type LoadChange,
   type Operation,
   type PricedShopping,
@@ -42,6 +43,9 @@ export type ConversionView =
     }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
+/** The answer for the job as it is, kept beside that job: what is thought of changes with every tap, the job does not. */
+const plainAnswers = new WeakMap<Job, SupplyAnswer>();
+
 /** Moments of a ride that a screen can show apart. */
 const MOST_MOMENTS_COUNT = 240;
 
@@ -49,7 +53,8 @@ export const supplyAnswers = {
   /** Will it charge, will it start, will it last: as it is, and with what somebody thinks of. */
   supplyView(held: Held, { changes, traceText }: SupplyQuestion): SupplyView {
     const { job, conductors } = held.checked().design;
-    const plain = supplyAnswer(job, conductors);
+    const plain = plainAnswers.get(job) ?? supplyAnswer(job, conductors);
+    plainAnswers.set(job, plain);
     const read = traceText === null ? null : traceOf(plain, traceText);
     if (read?.ok === false) return read;
     const trace = read?.steps;
@@ -111,8 +116,13 @@ function thinned(answer: SupplyAnswer): SupplyAnswer {
   return { ...answer, rides };
 }
 
-function namesOf({ job }: Held, { cranking, lampFall }: SupplyAnswer): Record<string, string> {
+function namesOf(
+  { job }: Held,
+  { cranking, lampFall, coilsLeftOn }: SupplyAnswer,
+): Record<string, string> {
   const nameOf = placeNames(job);
   const falls = [...(cranking?.rows ?? []).map(({ fall }) => fall), lampFall?.fall ?? []];
-  return Object.fromEntries(falls.flat().map(({ of }) => [of, nameOf(of)]));
+  const coils = coilsLeftOn?.coils ?? [];
+  const all = [...falls.flat().map(({ of }) => of), ...coils.map(({ load }) => load)];
+  return Object.fromEntries(all.map((of) => [of, nameOf(of)]));
 }

@@ -35,9 +35,11 @@ const ANSWERS: Readonly<Record<Topic, (answer: SupplyAnswer) => string>> = {
   },
   start: ({ cranking, noCranking }) => {
     if (cranking === null) return noCranking === "no starter" ? "kicked over" : (noCranking ?? "");
-    const stuck = cranking.rows.filter(({ turns }) => !turns);
-    const [warm] = cranking.rows;
-    if (stuck.length > 0) return `does not turn at ${printQuantity(stuck[0]!.ambientC, "C")}`;
+    const [warm, ...cold] = cranking.rows;
+    if (!warm!.turns) return "does not turn";
+    const stuck = cold.filter(({ turns }) => !turns);
+    const coldWord = stuck.length === cold.length ? "does not turn" : "may not turn";
+    if (stuck.length > 0) return `${coldWord} at ${printQuantity(stuck[0]!.ambientC, "C")}`;
     const low = cranking.rows.some(({ postsHold }) => !postsHold) ? ", posts too low cold" : "";
     return `turns; ${printQuantity(warm!.postsV, "V")} at the battery, warm${low}`;
   },

@@ -37,6 +37,14 @@ test("small steps of a side stand as one and lose none of their volts", () => {
   expect(small.of).toEqual(["P1", "P2"]);
 });
 
+test("two steps of one part are told apart by their pins", () => {
+  const [a, b] = waterfallBars([step("HBR.30", "live", 1), step("HBR.87", "live", 2)], {
+    "HBR.30": "relay",
+    "HBR.87": "relay",
+  });
+  expect([a!.name, b!.name]).toEqual(["relay, HBR.30", "relay, HBR.87"]);
+});
+
 test("one small step alone keeps its name; nothing lost draws nothing", () => {
   expect(waterfallBars([step("A", "live", 5), step("B", "live", 0.001)], {})).toHaveLength(2);
   expect(waterfallBars([step("H", "load", 12)], {})[0]!.lengthRatio).toBe(0);

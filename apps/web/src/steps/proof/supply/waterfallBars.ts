@@ -56,5 +56,13 @@ export function waterfallBars(
       });
     }
   }
-  return bars;
+  return bars.map((bar) =>
+    isRepeated(bar, bars) ? { ...bar, name: `${bar.name}, ${bar.of[0]}` } : bar,
+  );
 }
+
+/** Contacts and pins of one part lie on the same way: then the pins tell them apart. */
+const isRepeated = (bar: WaterfallBar, bars: readonly WaterfallBar[]): boolean =>
+  bar.side !== "load" &&
+  bar.of.length === 1 &&
+  bars.some((one) => one !== bar && one.name === bar.name && one.side !== "load");
