@@ -68,16 +68,14 @@ type RowProps = {
 };
 
 function Row({ part, row, probe, onTap, isNaming }: RowProps): ReactNode {
-  const groups = contactGroups(
-    part.pins.map(({ id }) => id),
-    row.joins,
-  );
+  const pins = part.pins.map(({ id }) => id);
+  const groups = contactGroups(pins, row.joins);
   return (
     <tr>
       <th scope="row">
         {isNaming ? <NamePosition part={part} row={row} /> : <PositionWord part={part} row={row} />}
       </th>
-      {part.pins.map(({ id }) => {
+      {pins.map((id, column) => {
         const lane = groups.findIndex((group) => group.includes(id));
         const group = groups[lane];
         const isHeld = probe?.position === row.id && probe.pin === id;
@@ -94,7 +92,7 @@ function Row({ part, row, probe, onTap, isNaming }: RowProps): ReactNode {
               aria-pressed={isHeld}
               onClick={() => onTap(row.id, id)}
             >
-              <Dot lane={lane} isFirst={group?.[0] === id} isLast={group?.at(-1) === id} />
+              <Dot column={column} pins={pins} groups={groups} />
             </button>
           </td>
         );
@@ -103,34 +101,41 @@ function Row({ part, row, probe, onTap, isNaming }: RowProps): ReactNode {
   );
 }
 
-/** Joined terminals are dots on one line; groups of one row lie at heights of their own. */
+/** Joined terminals are dots on one line; groups of one row lie at heights of their own; a terminal a line passes by keeps its open ring. */
 function Dot({
-  lane,
-  isFirst,
-  isLast,
+  column,
+  pins,
+  groups,
 }: {
-  lane: number;
-  isFirst: boolean;
-  isLast: boolean;
+  column: number;
+  pins: readonly string[];
+  groups: readonly (readonly string[])[];
 }): ReactNode {
-  const y = lane < 0 ? 22 : 14 + 14 * (lane % 2);
+  const heightOf = (lane: number): number => 12 + 10 * (lane % 3);
+  const lane = groups.findIndex((group) => group.includes(pins[column] ?? ""));
   return (
     <svg viewBox="0 0 44 44" aria-hidden="true">
-      {lane >= 0 && (
-        <line
-          x1={isFirst ? 22 : 0}
-          x2={isLast ? 22 : 44}
-          y1={y}
-          y2={y}
-          stroke="currentColor"
-          strokeWidth="2.5"
-        />
-      )}
+      {groups.map((group, k) => {
+        const at = group.map((pin) => pins.indexOf(pin));
+        const [first, last] = [Math.min(...at), Math.max(...at)];
+        if (column < first || column > last) return null;
+        return (
+          <line
+            key={group.join(" ")}
+            x1={column === first ? 22 : 0}
+            x2={column === last ? 22 : 44}
+            y1={heightOf(k)}
+            y2={heightOf(k)}
+            stroke="currentColor"
+            strokeWidth="2.5"
+          />
+        );
+      })}
       <circle
         cx="22"
-        cy={y}
-        r={lane < 0 ? 4.5 : 6}
-        fill={lane < 0 ? "none" : "currentColor"}
+        cy={lane < 0 ? 36 : heightOf(lane)}
+        r={lane < 0 ? 4 : 6}
+        fill={lane < 0 ? "var(--sheet)" : "currentColor"}
         stroke="currentColor"
         strokeWidth="1.5"
       />
