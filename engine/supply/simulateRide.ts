@@ -76,7 +76,10 @@ export function simulateRide(
       const now = momentOf(battery, state, step.speedRpm, charge, parkedA);
       const offeredA =
         now.batteryA > 0 ? efficiencyRatio * now.batteryA : -chargeFallA(battery, -now.batteryA);
-      const longestS = Math.min(leftS, state === null ? parkedStepS(capacityAs, offeredA) : STEP_S);
+      const longestS = Math.min(
+        leftS,
+        state === null ? parkedStepS(battery.capacityAh, offeredA) : STEP_S,
+      );
       // A step ends where the battery is empty; a full one takes current all the same and gasses.
       const forS = offeredA < 0 ? Math.min(longestS, (charge * capacityAs) / -offeredA) : longestS;
       const storesA = Math.min(offeredA, ((1 - charge) * capacityAs) / longestS);
@@ -118,8 +121,11 @@ export function simulateRide(
   };
 }
 
-const parkedStepS = (capacityAs: number, offeredA: number): number =>
-  Math.min(PARKED_STEP_S, (PARKED_SHARE_RATIO * capacityAs) / Math.max(-offeredA, LEAST_DRAIN_A));
+const parkedStepS = (capacityAh: number, offeredA: number): number =>
+  Math.min(
+    PARKED_STEP_S,
+    (PARKED_SHARE_RATIO * capacityAh * SECONDS_AN_HOUR) / Math.max(-offeredA, LEAST_DRAIN_A),
+  );
 
 /** A smaller drain hardly moves anything, A. */
 const LEAST_DRAIN_A = 1e-3;

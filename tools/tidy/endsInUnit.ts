@@ -80,6 +80,7 @@ const WHOLE = new Set([
   "min",
   "max",
   "total",
+  "price",
   "path",
   "strip",
   "retermination",

@@ -29,7 +29,7 @@ export function csvCells(text: string): CsvReading {
     const isBlank = read.cells.every((cell) => cell === "");
     if (!isBlank) lines.push({ line, cells: read.cells });
     line += read.endCount;
-    at = read.next;
+    at = read.nextIndex;
   }
   return { ok: true, lines };
 }
@@ -42,7 +42,7 @@ function separatorOf(text: string): "," | ";" {
 interface LineRead {
   readonly cells: readonly string[];
   /** Where the next line begins. */
-  readonly next: number;
+  readonly nextIndex: number;
   /** Line ends passed, those inside cells included. */
   readonly endCount: number;
 }
@@ -56,7 +56,7 @@ function lineAt(text: string, from: number, separator: string): LineRead | null 
     if (cell === null) return null;
     cells.push(cell.text.trim());
     endCount += cell.text.split("\n").length - 1;
-    at = cell.next;
+    at = cell.nextIndex;
     if (text[at] === separator) {
       at += 1;
       continue;
@@ -64,13 +64,13 @@ function lineAt(text: string, from: number, separator: string): LineRead | null 
     if (text[at] === "\r") at += 1;
     if (text[at] === "\n") at += 1;
     else if (at < text.length && text[at - 1] !== "\r") return null;
-    return { cells, next: at, endCount: endCount + 1 };
+    return { cells, nextIndex: at, endCount: endCount + 1 };
   }
 }
 
 interface CellRead {
   readonly text: string;
-  readonly next: number;
+  readonly nextIndex: number;
 }
 
 function quotedCell(text: string, from: number): CellRead | null {
@@ -80,7 +80,7 @@ function quotedCell(text: string, from: number): CellRead | null {
     const close = text.indexOf('"', at);
     if (close < 0) return null;
     found += text.slice(at, close);
-    if (text[close + 1] !== '"') return { text: found, next: close + 1 };
+    if (text[close + 1] !== '"') return { text: found, nextIndex: close + 1 };
     found += '"';
     at = close + 2;
   }
@@ -92,5 +92,5 @@ function plainCell(text: string, from: number, separator: string): CellRead | nu
     if (text[at] === '"') return null;
     at += 1;
   }
-  return { text: text.slice(from, at), next: at };
+  return { text: text.slice(from, at), nextIndex: at };
 }
