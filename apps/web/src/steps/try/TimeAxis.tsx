@@ -28,6 +28,9 @@ export function TimeAxis({ story, labelOf }: TimeAxisProps): ReactNode {
       <header>
         <h2>What happened</h2>
         <p>{fuseSentence(story)}</p>
+        <p className="note" aria-live="polite">
+          {momentWords(story, atS)}
+        </p>
         {wire !== undefined && (
           <button type="button" className="figure-link" onClick={() => explain(wire, labelOf)}>
             {wireSentence(wire, labelOf(wire.wire))}
@@ -54,6 +57,14 @@ export function fuseSentence({ first, stages }: FaultStory): string {
   const next = stages[2]?.opened;
   const later = next == null ? "" : ` Then ${next} goes.`;
   return `${rating}: it opens between ${timeText(first.opensMinS)} and ${timeText(first.opensMaxS)}.${later}`;
+}
+
+/** What of the fuse can be said at the flag's moment. */
+export function momentWords({ first }: FaultStory, atS: number): string {
+  if (first === null || first.opensMinS === null) return "";
+  const { part, opensMinS, opensMaxS } = first;
+  if (opensMaxS !== null && atS >= opensMaxS) return `at the flag ${part} has gone`;
+  return atS < opensMinS ? `at the flag ${part} is whole` : `at the flag ${part} may have gone`;
 }
 
 function wireSentence(
