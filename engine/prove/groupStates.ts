@@ -173,10 +173,11 @@ function combinationsWithin(
   const count = positions.reduce((product, list) => product * list.length, 1);
   if (count <= mostCount) return combinationsOf(space.variables, ids);
   if (ids.length > MOST_COVERED) return oneByOne(ids, positions);
-  return rowsMeeting(
-    positions.map((list) => list.length),
-    STRENGTH,
-  ).map((row) => Object.fromEntries(ids.map((id, i) => [id, positions[i]![row[i]!]!])));
+  const levelCounts = positions.map((list) => list.length);
+  const key = levelCounts.join();
+  const rows = space.rowsKnown.get(key) ?? rowsMeeting(levelCounts, STRENGTH);
+  space.rowsKnown.set(key, rows);
+  return rows.map((row) => Object.fromEntries(ids.map((id, i) => [id, positions[i]![row[i]!]!])));
 }
 
 /** The group and combination that decide an element in a full state, by walking the splits. */

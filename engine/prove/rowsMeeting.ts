@@ -1,7 +1,7 @@
 import { seededRandom } from "../geometry/index.ts";
 
 /** Fills tried for each row; the one that meets most new combinations is kept. */
-const FILLS = 12;
+const FILLS = 6;
 
 /**
  * Rows of level numbers such that any so many factors meet every combination of their levels in some row. Each row holds the first

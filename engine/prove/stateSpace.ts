@@ -42,6 +42,8 @@ export interface StateSpace {
     rest?: Assignment,
   ) => Assignment | null;
   readonly quick: (full: Assignment, engine: EngineState) => QuickState;
+  /** Rows of levels already found for groups too large to be solved whole, by the counts of their positions. */
+  readonly rowsKnown: Map<string, readonly (readonly number[])[]>;
 }
 
 /** The state space of a job: the full product of its switches, the flasher's two phases and the engine. */
@@ -78,6 +80,7 @@ export function stateSpace(job: Job): StateSpace {
         .filter(({ mode }) => rule.engine === undefined || rule.engine.includes(mode))
         .reduce((sum) => sum + countOf(variables, rule.positions), 0),
     })),
+    rowsKnown: new Map(),
     completed: (given, engine, rest) =>
       completed(job, positionsOf, {
         given,
