@@ -4,6 +4,7 @@ import {
   CAP_MM,
   LINE_MM,
   type Mark,
+  marksWithin,
   measureTextMm,
   type PointMm,
   point,
@@ -18,6 +19,8 @@ import type { BoardDrawing } from "./boardDrawing.ts";
 /** How a board's millimetres become those of a small picture of it. */
 interface Small {
   readonly room: AreaMm;
+  /** Place of the board that lies in the corner of the room. */
+  readonly corner: PointMm;
   readonly scaleRatio: number;
   /** Large enough for names and pegs. */
   readonly isLarge: boolean;
@@ -27,19 +30,36 @@ interface Small {
 
 /** The whole board small, with the sheets laid over it. */
 export function tileMap(drawing: BoardDrawing, tiling: Tiling, room: AreaMm, here = ""): Mark[] {
-  const wholeWidthMm = Math.max(...tiling.tiles.map(({ window }) => window.xMm + window.widthMm));
-  const wholeHeightMm = Math.max(...tiling.tiles.map(({ window }) => window.yMm + window.heightMm));
+  const windows = tiling.tiles.map(({ window }) => window);
+  const corner = point(
+    Math.min(...windows.map(({ xMm }) => xMm)),
+    Math.min(...windows.map(({ yMm }) => yMm)),
+  );
+  const wholeWidthMm = Math.max(...windows.map(({ xMm, widthMm }) => xMm + widthMm)) - corner.xMm;
+  const wholeHeightMm =
+    Math.max(...windows.map(({ yMm, heightMm }) => yMm + heightMm)) - corner.yMm;
   const scaleRatio = Math.min(room.widthMm / wholeWidthMm, room.heightMm / wholeHeightMm);
-  const small: Small = { room, scaleRatio, isLarge: room.heightMm > 60, here };
+  const small: Small = { room, corner, scaleRatio, isLarge: room.heightMm > 60, here };
+  const limbs = limbLines(drawing, small);
+  const edges = tiling.tiles.map((tile) => sheetEdge(tile, small));
+  if (!small.isLarge) return [...limbs, ...edges];
+  const centres = numberedPegs(drawing).map(({ at }) => placed(drawing, small, at));
+  const loom = [...limbs, ...centres.map(pegDot)];
+  const names = tiling.tiles.map((tile) => nameBox(tile, small, loom));
   return [
-    ...limbLines(drawing, small),
-    ...tiling.tiles.flatMap((tile) => sheetMarks(tile, small)),
-    ...(small.isLarge ? pegDots(drawing, tiling, small) : []),
+    ...limbs,
+    ...edges,
+    ...tiling.tiles.map((tile, i) => nameMark(tile, names[i]!)),
+    ...pegDots(drawing, names, small),
   ];
 }
 
-const placed = ({ shiftMm }: BoardDrawing, { room, scaleRatio }: Small, at: Point): PointMm =>
-  point(room.xMm + (at.x + shiftMm.xMm) * scaleRatio, room.yMm + (at.y + shiftMm.yMm) * scaleRatio);
+/** A place of the board's own drawing on the small picture. */
+const onPicture = ({ room, corner, scaleRatio }: Small, { xMm, yMm }: PointMm): PointMm =>
+  point(room.xMm + (xMm - corner.xMm) * scaleRatio, room.yMm + (yMm - corner.yMm) * scaleRatio);
+
+const placed = ({ shiftMm }: BoardDrawing, small: Small, at: Point): PointMm =>
+  onPicture(small, point(at.x + shiftMm.xMm, at.y + shiftMm.yMm));
 
 const limbLines = (drawing: BoardDrawing, small: Small): Mark[] =>
   drawing.layout.limbs.map(({ points, pieces }) => {
@@ -56,36 +76,52 @@ const limbLines = (drawing: BoardDrawing, small: Small): Mark[] =>
     };
   });
 
-function sheetMarks({ name, window }: Tile, { room, scaleRatio, isLarge, here }: Small): Mark[] {
-  const box = area(
-    room.xMm + window.xMm * scaleRatio,
-    room.yMm + window.yMm * scaleRatio,
-    window.widthMm * scaleRatio,
-    window.heightMm * scaleRatio,
-  );
-  const isHere = name === here;
-  const edge: Mark = {
+const windowBox = ({ window }: Tile, small: Small): AreaMm => {
+  const { xMm, yMm } = onPicture(small, window);
+  const { scaleRatio } = small;
+  return area(xMm, yMm, window.widthMm * scaleRatio, window.heightMm * scaleRatio);
+};
+
+function sheetEdge(tile: Tile, small: Small): Mark {
+  const isHere = tile.name === small.here;
+  return {
     kind: "rect",
-    area: box,
+    area: windowBox(tile, small),
     stroke: { widthMm: isHere ? LINE_MM.frame : LINE_MM.leader, colour: "ink" },
   };
-  if (isLarge) {
-    const words = textMark(name, box.xMm + 1.2, box.yMm + 4, TEXT_STYLE.strong);
-    return [edge, { ...words, onGround: true }];
-  }
-  return [edge];
 }
 
+const NAME = { widthMm: 7, heightMm: 3.6 } as const;
+
+/** Where a sheet's name stands: the first of its corners with nothing of the loom in it. */
+function nameBox(tile: Tile, small: Small, loom: readonly Mark[]): AreaMm {
+  const { xMm, yMm, widthMm, heightMm } = windowBox(tile, small);
+  const [left, right] = [xMm + 1.2, xMm + widthMm - NAME.widthMm - 1.2];
+  const [top, bottom] = [yMm + 1.2, yMm + heightMm - NAME.heightMm - 1.2];
+  const corners = [
+    [left, top],
+    [right, top],
+    [left, bottom],
+    [right, bottom],
+  ].map(([x, y]) => area(x!, y!, NAME.widthMm, NAME.heightMm));
+  return corners.find((box) => marksWithin(loom, box).length === 0) ?? corners[0]!;
+}
+
+const nameMark = ({ name }: Tile, { xMm, yMm, heightMm }: AreaMm): Mark => ({
+  ...textMark(name, xMm, yMm + (heightMm + CAP_MM.text) / 2, TEXT_STYLE.strong),
+  onGround: true,
+});
+
 /** Numbered pegs, each figure where it covers no name of a sheet and no other figure. */
-function pegDots(drawing: BoardDrawing, tiling: Tiling, small: Small): Mark[] {
-  const pegs = drawing.layout.pegs.filter(({ node }) => node !== null);
+function pegDots(drawing: BoardDrawing, nameBoxes: readonly AreaMm[], small: Small): Mark[] {
+  const pegs = numberedPegs(drawing);
   const centres = pegs.map(({ at }) => placed(drawing, small, at));
-  const { room, scaleRatio } = small;
-  const names = tiling.tiles.map(({ window }) => ({
-    x: room.xMm + window.xMm * scaleRatio + 0.8,
-    y: room.yMm + window.yMm * scaleRatio + 0.8,
-    width: 8,
-    height: 4.4,
+  const { room } = small;
+  const names = nameBoxes.map(({ xMm, yMm, widthMm, heightMm }) => ({
+    x: xMm,
+    y: yMm,
+    width: widthMm,
+    height: heightMm,
   }));
   const far = 500;
   const outside = [
@@ -108,15 +144,16 @@ function pegDots(drawing: BoardDrawing, tiling: Tiling, small: Small): Mark[] {
   return pegs.flatMap((_, i): Mark[] => {
     const { x, y, id } = labels[i]!;
     const words = textMark(id, x, y + 1.15 * CAP_MM.text, TEXT_STYLE.text);
-    return [
-      {
-        kind: "circle",
-        centre: centres[i]!,
-        radiusMm: 0.9,
-        fill: "ground",
-        stroke: { widthMm: LINE_MM.detail, colour: "ink" },
-      },
-      { ...words, onGround: true },
-    ];
+    return [pegDot(centres[i]!), { ...words, onGround: true }];
   });
 }
+
+const numberedPegs = ({ layout }: BoardDrawing) => layout.pegs.filter(({ node }) => node !== null);
+
+const pegDot = (centre: PointMm): Mark => ({
+  kind: "circle",
+  centre,
+  radiusMm: 0.9,
+  fill: "ground",
+  stroke: { widthMm: LINE_MM.detail, colour: "ink" },
+});

@@ -4,9 +4,12 @@ import {
   type Drawn,
   marksWithin,
   type Orientation,
+  type PointMm,
   paperSizeMm,
+  point,
 } from "../../drawing/index.ts";
 import type { BoardPrint } from "../board/boardPrint.ts";
+import { drawnBoxes, fewestTiles, type TileGrid } from "./fewestTiles.ts";
 import { FOOTER_HEIGHT_MM } from "./tileFooter.ts";
 
 /** How a large drawing is put on paper. */
@@ -44,13 +47,14 @@ export const ratiosOf = ({ readAcrossMm, readDownMm }: TilePrint) => ({
 });
 
 /**
- * The sheets of a drawing, the way round that takes fewer; a sheet with nothing of the drawing on it is left out.
+ * The sheets of a drawing, the way round and with the first corner that take the fewest; a sheet with nothing of the drawing on it is left out.
  *
  * @param isEven  sheets lie over each other further, so that none holds a mere strip
  */
 export function tilingOf(drawn: Drawn, print: TilePrint, isEven = false): Tiling {
+  const boxes = isEven ? [] : drawnBoxes(drawn.marks);
   const ways = (["landscape", "portrait"] as const).map((one) =>
-    tilingOn(drawn, print, one, isEven),
+    tilingOn(drawn, print, one, isEven, boxes),
   );
   return ways[1]!.tiles.length < ways[0]!.tiles.length ? ways[1]! : ways[0]!;
 }
@@ -60,6 +64,7 @@ function tilingOn(
   print: TilePrint,
   orientation: Orientation,
   isEven: boolean,
+  boxes: readonly AreaMm[],
 ): Tiling {
   const { marginMm, paper } = print;
   const sheet = paperSizeMm({ size: paper, orientation });
@@ -69,12 +74,25 @@ function tilingOn(
   const across = steps(drawn.widthMm, windowWidthMm, print.overlapMm, isEven);
   const down = steps(drawn.heightMm, windowHeightMm, print.overlapMm, isEven);
   const [columnCount, rowCount] = [across.count, down.count];
-  const tiles = Array.from({ length: rowCount * columnCount }, (_, i): Tile => {
-    const [rowIndex, columnIndex] = [Math.floor(i / columnCount), i % columnCount];
-    const [xMm, yMm] = [columnIndex * across.stepMm, rowIndex * down.stepMm];
-    const window = area(xMm, yMm, windowWidthMm, windowHeightMm);
-    return { name: `${rowName(rowIndex)}${columnIndex + 1}`, rowIndex, columnIndex, window };
-  }).filter(({ window }) => marksWithin(drawn.marks, window).length > 0);
+  const grid: TileGrid = {
+    columnCount,
+    rowCount,
+    stepXMm: across.stepMm,
+    stepYMm: down.stepMm,
+    windowWidthMm,
+    windowHeightMm,
+  };
+  const tilesFrom = (corner: PointMm): readonly Tile[] =>
+    Array.from({ length: rowCount * columnCount }, (_, i): Tile => {
+      const [rowIndex, columnIndex] = [Math.floor(i / columnCount), i % columnCount];
+      const xMm = corner.xMm + columnIndex * across.stepMm;
+      const yMm = corner.yMm + rowIndex * down.stepMm;
+      const window = area(xMm, yMm, windowWidthMm, windowHeightMm);
+      return { name: `${rowName(rowIndex)}${columnIndex + 1}`, rowIndex, columnIndex, window };
+    }).filter((tile) => marksWithin(drawn.marks, coreOf(tile, grid)).length > 0);
+  const plain = tilesFrom(point(0, 0));
+  const shifted = isEven ? plain : tilesFrom(fewestTiles(boxes, drawn, grid));
+  const tiles = shifted.length < plain.length ? shifted : plain;
   return {
     orientation,
     tiles,
@@ -85,6 +103,14 @@ function tilingOn(
     overlapXMm: windowWidthMm - across.stepMm,
     overlapYMm: windowHeightMm - down.stepMm,
   };
+}
+
+/** What of a sheet its neighbours to the left and above do not show as well: what has nothing there is not needed. */
+function coreOf({ rowIndex, columnIndex, window }: Tile, grid: TileGrid): AreaMm {
+  const leftMm = columnIndex === 0 ? 0 : grid.windowWidthMm - grid.stepXMm;
+  const topMm = rowIndex === 0 ? 0 : grid.windowHeightMm - grid.stepYMm;
+  const { xMm, yMm, widthMm, heightMm } = window;
+  return area(xMm + leftMm, yMm + topMm, widthMm - leftMm, heightMm - topMm);
 }
 
 /** How many windows a length takes, and from one to the next. */
