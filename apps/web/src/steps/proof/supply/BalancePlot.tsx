@@ -13,6 +13,8 @@ type BalancePlotProps = {
 };
 
 const NARROW_PX = 520;
+/** Room under the line in which a name stands clear of it. */
+const LEAST_UNDER_PX = 44;
 
 /** Amps against engine speed: what can be given with its band, what is drawn, and where the two meet. */
 export function BalancePlot({ balance, beforeA }: BalancePlotProps): ReactNode {
@@ -110,7 +112,7 @@ function Meeting({
   const lowX = paper.x(balanceLowRpm ?? balanceRpm);
   const highX = Math.min(paper.right, paper.x(balanceHighRpm ?? paper.across.to));
   const isRight = x > (paper.left + paper.right) / 2;
-  const wordsY = paper.bottom - y > 62 ? paper.bottom - 14 : y - 30;
+  const wordsY = paper.bottom - y > LEAST_UNDER_PX ? paper.bottom - 14 : y - 30;
   return (
     <g className="supply-meeting">
       <path d={`M${x} ${y}V${paper.bottom}`} className="supply-foot" />

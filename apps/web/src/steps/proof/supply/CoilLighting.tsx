@@ -27,7 +27,11 @@ export function CoilLighting({ answer }: { answer: SupplyAnswer }): ReactNode {
             </tr>
           </thead>
           {lightingCoils.map((coil) => (
-            <CoilRows key={`${coil.generator} ${coil.state}`} coil={coil} />
+            <CoilRows
+              key={`${coil.generator} ${coil.state}`}
+              coil={coil}
+              name={answer.balances.find(({ state }) => state === coil.state)?.name ?? coil.state}
+            />
           ))}
         </table>
       </div>
@@ -35,8 +39,8 @@ export function CoilLighting({ answer }: { answer: SupplyAnswer }): ReactNode {
   );
 }
 
-function CoilRows({ coil }: { coil: Coil }): ReactNode {
-  const { generator, state, coilW, askedW, rows } = coil;
+function CoilRows({ coil, name }: { readonly coil: Coil; readonly name: string }): ReactNode {
+  const { generator, coilW, askedW, rows } = coil;
   return (
     <tbody>
       {rows.map((row, k) => (
@@ -44,7 +48,7 @@ function CoilRows({ coil }: { coil: Coil }): ReactNode {
           {k === 0 && (
             <>
               <th scope="rowgroup" rowSpan={rows.length}>
-                {state}
+                {name}
               </th>
               <td rowSpan={rows.length}>
                 {coilW === null ? "not stated" : printQuantity(coilW, "W")} /{" "}
@@ -56,7 +60,7 @@ function CoilRows({ coil }: { coil: Coil }): ReactNode {
           <td>
             <Figure
               sum={{
-                name: `${generator}, ${state}, brightest lamp at ${printQuantity(row.speedRpm, "rpm")}`,
+                name: `${generator}, ${name}, brightest lamp at ${printQuantity(row.speedRpm, "rpm")}`,
                 result: printQuantity(row.v, "V"),
                 equation: "coil, wires and lamps solved in rms",
               }}

@@ -158,7 +158,7 @@ function RideRow({ ride, former, hasFormer, answer }: RideRowProps): ReactNode {
           }}
         />
       </td>
-      <td>{note}</td>
+      <td className="supply-words">{note}</td>
     </tr>
   );
 }

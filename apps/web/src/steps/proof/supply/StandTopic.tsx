@@ -27,9 +27,9 @@ export function StandTopic({ answer, names }: StandProps): ReactNode {
             <tr>
               <th scope="col">left standing</th>
               <th scope="col">draws</th>
-              <th scope="col">half empty</th>
-              <th scope="col">flat</th>
               <th scope="col">may not start</th>
+              <th scope="col">flat</th>
+              <th scope="col">half empty</th>
             </tr>
           </thead>
           <tbody>
@@ -80,19 +80,19 @@ function Row({
           }}
         />
       </td>
-      {time("half empty", toHalfS, "half the time to flat", "Peukert's law")}
-      {time(
-        "flat",
-        toEmptyS,
-        `capacity at its rate ÷ ${drawn}, more drawn gives less`,
-        "Peukert's law",
-      )}
       {time(
         "may not start after",
         toNoStartS,
         `drain ${drawn} and what the battery loses by itself, up to the share a starter or a coil still forgives`,
         "battery while standing and starting",
       )}
+      {time(
+        "flat",
+        toEmptyS,
+        `capacity at its rate ÷ ${drawn}, more drawn gives less`,
+        "Peukert's law",
+      )}
+      {time("half empty", toHalfS, "half the time to flat", "Peukert's law")}
     </tr>
   );
 }

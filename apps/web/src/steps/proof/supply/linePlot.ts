@@ -20,7 +20,7 @@ export interface PlotPaper {
 }
 
 const LEFT_PX = 52;
-const RIGHT_PX = 18;
+const RIGHT_PX = 24;
 const TOP_PX = 30;
 const BOTTOM_PX = 46;
 
