@@ -52,9 +52,9 @@ function pieces(points: readonly PointMm[], reachMm: number): readonly AreaMm[] 
     const lengthMm = Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm);
     const count = Math.max(1, Math.ceil(lengthMm / PIECE_MM));
     return Array.from({ length: count }, (_, k) => {
-      const at = (share: number): PointMm => ({
-        xMm: a.xMm + share * (b.xMm - a.xMm),
-        yMm: a.yMm + share * (b.yMm - a.yMm),
+      const at = (shareRatio: number): PointMm => ({
+        xMm: a.xMm + shareRatio * (b.xMm - a.xMm),
+        yMm: a.yMm + shareRatio * (b.yMm - a.yMm),
       });
       const [p, q] = [at(k / count), at((k + 1) / count)];
       return area(
