@@ -157,8 +157,7 @@ function WireRows({ wires, shows, machine }: WireRowsProps): ReactNode {
               {known.has(wire.wire) && (
                 <WireSwatch colour={known.get(wire.wire)?.colour} widthPx={36} />
               )}{" "}
-              {wire.label}
-              <span className="note">{waysOf(known.get(wire.wire))}</span>
+              {wire.label} <span className="note">{waysOf(known.get(wire.wire))}</span>
             </button>
             <span className="note">{wire.why ?? ""}</span>
             <button type="button" className="figure-link" onClick={() => explainWire(wire, shows)}>
