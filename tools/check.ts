@@ -10,20 +10,20 @@ interface Step {
 }
 
 const report = join(tmpdir(), `copperwright-tests-${process.pid}.json`);
+function vitest(...words: readonly string[]): readonly string[] {
+  const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
+  return ["npx", "vitest", "run", ...words, ...reporters];
+}
+
 const STEPS: readonly Step[] = [
   { name: "types", words: ["npx", "tsc", "--noEmit"] },
   { name: "lint and format", words: ["npx", "biome", "check", "."] },
   { name: "generated files", words: ["npx", "tsx", "tools/generate.ts", "--compare"] },
+  { name: "tests", words: vitest("--exclude=apps/web/tests/**") },
+  // One file after the other: each has a server and a browser, and hands that wait.
   {
-    name: "tests",
-    words: [
-      "npx",
-      "vitest",
-      "run",
-      "--reporter=default",
-      "--reporter=json",
-      `--outputFile.json=${report}`,
-    ],
+    name: "tests in a browser",
+    words: vitest("apps/web/tests", "--no-file-parallelism", "--testTimeout=180000"),
   },
 ];
 
@@ -38,7 +38,7 @@ export function runChecks(): { passed: number; failed: number } {
       cwd: ROOT,
       stdio: ["ignore", "inherit", "inherit"],
     });
-    if (name !== "tests") {
+    if (!words.includes("vitest")) {
       if (status === 0) passed += 1;
       else failed += 1;
       continue;
