@@ -47,9 +47,9 @@ export function besideGenerators(compiled: CompiledJob): BesideGenerators {
         const opened = isIn(cut);
         const without = (edge: FeedEdge): boolean => edge === own || opened(edge);
         const isLoose = (edge: FeedEdge): boolean => edge.contact !== null || without(edge);
-        if (reach(posts, isLoose).has(machine.terminal)) return false;
+        if (reach(posts, isLoose).has(machine.terminalIndex)) return false;
         const battery = reach(posts, (edge) => edge === own);
-        const reached = reach([machine.terminal], without);
+        const reached = reach([machine.terminalIndex], without);
         return [own.from, own.to].some((end) => battery.has(end) && reached.has(end));
       });
     },
@@ -95,7 +95,7 @@ function sumOf(
 
 /** A generator's terminal with a set of fuses taken out. */
 interface MachinePast extends Machine {
-  readonly terminal: number;
+  readonly terminalIndex: number;
   /** What it reaches past the set. */
   readonly reached: Reached;
   /** Edges of one way by which the battery reaches the terminal past the set by copper and fuses alone; null: there is none. */
@@ -117,9 +117,9 @@ function pastSet(
     const opened = isIn(cut);
     const battery = reach(posts, (edge) => edge.contact !== null || opened(edge));
     const made = machines.map((machine): MachinePast => {
-      const terminal = indexOf.get(machine.pin)!;
-      const wayFromBattery = battery.has(terminal) ? wayTo(battery, terminal) : null;
-      return { ...machine, terminal, reached: reach([terminal], opened), wayFromBattery };
+      const terminalIndex = indexOf.get(machine.pin)!;
+      const wayFromBattery = battery.has(terminalIndex) ? wayTo(battery, terminalIndex) : null;
+      return { ...machine, terminalIndex, reached: reach([terminalIndex], opened), wayFromBattery };
     });
     known.set(key, made);
     return made;

@@ -63,12 +63,12 @@ const isWithin = (box: AreaMm, inner: AreaMm): boolean =>
   box.yMm + box.heightMm <= inner.yMm + inner.heightMm;
 
 /** Places along a curve to try: from a share of its way outwards. */
-export function placesAlong(curve: readonly PointMm[], firstShare: number): readonly PointMm[] {
+export function placesAlong(curve: readonly PointMm[], firstRatio: number): readonly PointMm[] {
   const count = 24;
   const last = curve.length - 1;
   if (last < 0) return [];
   const shares = Array.from({ length: count + 1 }, (_, k) => k / count).sort(
-    (a, b) => Math.abs(a - firstShare) - Math.abs(b - firstShare) || a - b,
+    (a, b) => Math.abs(a - firstRatio) - Math.abs(b - firstRatio) || a - b,
   );
   const lengths = curve.map((here, k) =>
     k === 0 ? 0 : Math.hypot(here.xMm - curve[k - 1]!.xMm, here.yMm - curve[k - 1]!.yMm),

@@ -38,7 +38,7 @@ const MOST_FINDINGS = 12;
 
 /** One page somebody can sign: verdict, what was covered, what is open, what no proof covers, and lines for name, date and signature. */
 export function signSheet(input: PaperInput, proof: ProveResult): readonly Sheet[] {
-  for (let shown = MOST_FINDINGS; ; shown--) {
+  for (let shownCount = MOST_FINDINGS; ; shownCount--) {
     const plan = {
       documentName: "proof",
       orientation: "portrait" as const,
@@ -48,12 +48,12 @@ export function signSheet(input: PaperInput, proof: ProveResult): readonly Sheet
       stampBlock(proof, widthMm),
       ...headingBlock("What was covered", widthMm, 2),
       ...keyValueBlocks(coverage(proof), widthMm, 34),
-      ...openFindings(proof, shown, widthMm),
+      ...openFindings(proof, shownCount, widthMm),
       ...headingBlock("What this proof does not say", widthMm, 2),
       ...bulletBlocks(cautions(proof), widthMm),
       signatureBlock(widthMm),
     ]);
-    if (sheets.length === 1 || shown === 0) return sheets;
+    if (sheets.length === 1 || shownCount === 0) return sheets;
   }
 }
 
@@ -120,7 +120,7 @@ function openFindings({ findings }: ProveResult, shown: number, widthMm: number)
   const open = ORDER.flatMap((severity) => findings.filter((one) => one.severity === severity));
   const heading = headingBlock("Open findings", widthMm, 2);
   if (open.length === 0) return [...heading, ...paragraphBlocks("None.", widthMm)];
-  const rows = open.slice(0, shown).map(({ severity, subject, message }): [string, string] => {
+  const rows = open.slice(0, shownCount).map(({ severity, subject, message }): [string, string] => {
     const [first = ""] = message.split(/(?<=[.:])\s/);
     return [
       `${severity === "not-proven" ? "not proven" : severity}  ${subject.id}`,

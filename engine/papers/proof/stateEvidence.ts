@@ -12,10 +12,10 @@ import { printNumber, printQuantity } from "../../units/index.ts";
 import { loadReader } from "../loadText.ts";
 import type { PaperInput } from "../paperInput.ts";
 
-const share = (key: string, heading: string, part: number): TableColumn => ({
+const share = (key: string, heading: string, shareRatio: number): TableColumn => ({
   key,
   heading,
-  width: { kind: "share", share: part, minMm: 30 },
+  width: { kind: "share", share: shareRatio, minMm: 30 },
 });
 const natural = (key: string, heading: string, align: "start" | "end" = "start"): TableColumn => ({
   key,
