@@ -15,7 +15,8 @@ import { LEGEND, legendRow } from "./boardLegend.ts";
 import type { BoardPrint } from "./boardPrint.ts";
 import { tileMap } from "./tileMap.ts";
 
-const PICTURE_SHARE = 0.58;
+/** How much of the width the picture takes: the first that leaves the words on one sheet. */
+const PICTURE_SHARES = [0.58, 0.48, 0.4] as const;
 const GAP_MM = 8;
 
 /** First sheet of a board, and more where the words need it: which tile goes where, how to print and glue, what the signs mean, what is not on it. */
@@ -32,13 +33,17 @@ export function mapSheets(
     lead: `${tiling.tiles.length} tiles of true size follow. Print at 100 %, no fitting; measure the 100 mm bar both ways before building.`,
   };
   const { content } = sheetRoom(paper, input.info, head);
-  const leftMm = content.widthMm * PICTURE_SHARE;
-  const rightMm = content.widthMm - leftMm - GAP_MM;
-  const words = flowBlocks(wordBlocks(drawing, tiling, print, rightMm), {
-    ...content,
-    xMm: content.xMm + leftMm + GAP_MM,
-    widthMm: rightMm,
+  const tried = PICTURE_SHARES.map((share) => {
+    const leftMm = content.widthMm * share;
+    const rightMm = content.widthMm - leftMm - GAP_MM;
+    const words = flowBlocks(wordBlocks(drawing, tiling, print, rightMm), {
+      ...content,
+      xMm: content.xMm + leftMm + GAP_MM,
+      widthMm: rightMm,
+    });
+    return { leftMm, words };
   });
+  const { leftMm, words } = tried.find((one) => one.words.length === 1) ?? tried[0]!;
   return words.map((column, i) => ({
     paper,
     documentName: "loom board",
