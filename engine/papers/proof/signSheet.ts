@@ -116,7 +116,11 @@ function coverage({ coverage: c, tolerance }: ProveResult): (readonly [string, s
   ];
 }
 
-function openFindings({ findings }: ProveResult, shown: number, widthMm: number): readonly Block[] {
+function openFindings(
+  { findings }: ProveResult,
+  shownCount: number,
+  widthMm: number,
+): readonly Block[] {
   const open = ORDER.flatMap((severity) => findings.filter((one) => one.severity === severity));
   const heading = headingBlock("Open findings", widthMm, 2);
   if (open.length === 0) return [...heading, ...paragraphBlocks("None.", widthMm)];
