@@ -1,31 +1,28 @@
+import type { CheckResult } from "@copperwright/engine";
 import type { ReactNode } from "react";
 import { useBench } from "../store/benchStore.ts";
 import { goTo } from "../store/route.ts";
+import { stampWords } from "./stampWords.ts";
 
-const WORDS: Readonly<Record<string, string>> = {
-  fit: "fit",
-  mend: "mend",
-  stop: "stop",
-  "not-proven": "not proven",
-};
-
-/** The constant verdict. Tapped, it leads to the proof at the worst finding. */
+/** The constant verdict: the check's after every edit, or the full proof's where that is worse. Tapped, it leads to the proof. */
 export function Stamp(): ReactNode {
   const { result, ofEdit } = useBench((bench) => bench.verdict);
   const edit = useBench((bench) => bench.editCount);
-  const bench = useBench((state) => state.onTheBench);
-  if (bench !== null) {
+  const experiment = useBench((bench) => bench.onTheBench);
+  const proof = useBench((bench) => bench.proof);
+  if (experiment !== null) {
     return (
       <button type="button" className="stamp dotted" onClick={() => goTo("try")}>
         <b className="stamp-word">on the bench</b>
-        <span className="stamp-why">{bench}</span>
+        <span className="stamp-why">{experiment}</span>
       </button>
     );
   }
   const isChecking = result === null || ofEdit < edit;
-  const verdict = result?.verdict ?? "checking";
-  const counts = result?.counts;
-  const count = verdict === "fit" ? "" : ` ${counts?.[COUNTED[verdict] ?? "stop"] ?? ""}`;
+  const { verdict, word, why, note } = stampWords(
+    result,
+    proof?.ofEdit === edit ? proof.verdict : null,
+  );
   return (
     <button
       type="button"
@@ -34,34 +31,13 @@ export function Stamp(): ReactNode {
       data-checking={isChecking}
       onClick={() => goTo("proof")}
     >
-      <b className="stamp-word">
-        {result === null ? "not yet" : (WORDS[verdict] ?? verdict)}
-        {count}
-      </b>
-      <span className="stamp-why">
-        {result === null ? "being worked out" : headline(result.findings, verdict)}
-      </span>
-      {counts !== undefined && (
-        <span className="stamp-counts">
-          {counts.stop} stop · {counts.mend} mend · {counts.advise} advise
-        </span>
-      )}
+      <b className="stamp-word">{word}</b>
+      <span className="stamp-why">{why}</span>
+      {result !== null && <span className="stamp-counts">{countsText(result.counts)}</span>}
+      {note !== null && <span className="stamp-counts">{note}</span>}
     </button>
   );
 }
 
-const COUNTED: Readonly<Record<string, "stop" | "mend" | "notProven">> = {
-  stop: "stop",
-  mend: "mend",
-  "not-proven": "notProven",
-};
-
-function headline(
-  findings: readonly { severity: string; message: string; subject: { id: string } }[],
-  verdict: string,
-): string {
-  const worst = findings.find(({ severity }) => severity === verdict);
-  if (worst === undefined) return "nothing has to be put right";
-  const [sentence = ""] = worst.message.split(/(?<=\.)\s/);
-  return sentence.length > 90 ? `at ${worst.subject.id}` : sentence;
-}
+const countsText = ({ stop, mend, advise }: CheckResult["counts"]): string =>
+  `${stop} stop · ${mend} mend · ${advise} advise`;

@@ -37,6 +37,8 @@ export interface BenchState {
   /** Grows with every edit of the job on the bench; answers and verdicts say which edit they belong to. */
   readonly editCount: number;
   readonly verdict: VerdictState;
+  /** Outcome of the last full proof, and the edit it belongs to. */
+  readonly proof: { readonly verdict: string; readonly ofEdit: number } | null;
   readonly chosen: Chosen | null;
   readonly sum: SumSentence | null;
   /** One sentence about what just happened or why something cannot be done. */
@@ -60,6 +62,7 @@ export const useBench = create<BenchState>()(() => ({
   document: null,
   editCount: 0,
   verdict: { result: null, ofEdit: -1 },
+  proof: null,
   chosen: null,
   sum: null,
   said: null,

@@ -56,6 +56,7 @@ export function openDocument(key: string): Promise<void> {
       document,
       editCount: editCount + 1,
       verdict: { result: null, ofEdit: -1 },
+      proof: null,
       chosen: null,
       sum: null,
       onTheBench: null,

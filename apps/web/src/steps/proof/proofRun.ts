@@ -55,6 +55,7 @@ async function prove(): Promise<void> {
     if (useBench.getState().document?.key === key) {
       const tookS = (performance.now() - began) / 1000;
       useProofRun.setState({ result, ofEdit: editCount, tookS, doneRatio: 1 });
+      useBench.setState({ proof: { verdict: result.verdict, ofEdit: editCount } });
     }
   } catch (error) {
     const fault = error instanceof Error ? error.message : String(error);
