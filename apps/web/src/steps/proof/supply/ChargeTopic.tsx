@@ -1,6 +1,7 @@
 import type { Balance, SupplyAnswer } from "@copperwright/engine";
 import { printNumber, printQuantity } from "@copperwright/engine/words";
 import type { ReactNode } from "react";
+import { SelectField } from "../../../entry/SelectField.tsx";
 import { BalancePlot } from "./BalancePlot.tsx";
 import { BalanceRows } from "./BalanceRows.tsx";
 import { Excitation } from "./Excitation.tsx";
@@ -43,6 +44,9 @@ export function ChargeTopic({ answer, before }: TopicProps): ReactNode {
   );
 }
 
+/** More than this are a list to pull down. */
+const MOST_PICKS = 4;
+
 function LightingPicks({
   balances,
   now,
@@ -50,6 +54,11 @@ function LightingPicks({
   readonly balances: readonly Balance[];
   readonly now: string;
 }): ReactNode {
+  const pick = (state: string): void => useSupply.setState({ lighting: state });
+  if (balances.length > MOST_PICKS) {
+    const choices = balances.map(({ state, name }) => ({ value: state, word: name }));
+    return <SelectField label="lighting" value={now} choices={choices} onChoice={pick} />;
+  }
   return (
     <div className="proof-picks" role="group" aria-label="Lighting">
       {balances.map(({ state, name }) => (
@@ -58,7 +67,7 @@ function LightingPicks({
           type="button"
           className="act"
           aria-pressed={state === now}
-          onClick={() => useSupply.setState({ lighting: state })}
+          onClick={() => pick(state)}
         >
           {name}
         </button>
@@ -82,7 +91,7 @@ function Met({ balance, former, answer }: MetProps): ReactNode {
         {balance.why}. Give the generator's amps at two speeds in Survey, and the curve appears.
       </p>
     );
-  const { balanceRpm, balanceLowRpm, balanceHighRpm } = balance;
+  const { balanceRpm } = balance;
   return (
     <p className="supply-lead">
       It draws <Demand balance={balance} answer={answer} />.{" "}
@@ -94,10 +103,7 @@ function Met({ balance, former, answer }: MetProps): ReactNode {
           <b>
             <Figure sum={balanceSum(balance, answer)} />
           </b>
-          ; with a strong source of the same two points at{" "}
-          <Figure sum={bandSum("strong", balanceLowRpm, balance)} />, with a weak one at{" "}
-          <Figure sum={bandSum("weak", balanceHighRpm, balance)} />. Below it the battery gives what
-          is missing.
+          <Doubt balance={balance} />. Below it the battery gives what is missing.
         </>
       )}
       {former !== null && (
@@ -108,6 +114,28 @@ function Met({ balance, former, answer }: MetProps): ReactNode {
         </>
       )}
     </p>
+  );
+}
+
+/** Where a strong and a weak source of the same two points would meet the line. */
+function Doubt({ balance }: { balance: Balance }): ReactNode {
+  const { balanceLowRpm, balanceHighRpm } = balance;
+  return (
+    <>
+      {balanceLowRpm !== null && (
+        <>
+          ; with a strong source of the same two points at{" "}
+          <Figure sum={bandSum("strong", balanceLowRpm, balance)} />
+        </>
+      )}
+      {balanceHighRpm === null ? (
+        <b>, a weak one never gives it</b>
+      ) : (
+        <>
+          , with a weak one at <Figure sum={bandSum("weak", balanceHighRpm, balance)} />
+        </>
+      )}
+    </>
   );
 }
 
@@ -122,34 +150,36 @@ function Demand({ balance, answer }: Omit<MetProps, "former">): ReactNode {
   return (
     <Figure
       sum={{
-        name: `${balance.name}: drawn at the battery`,
+        name: "drawn at the battery",
         result: printQuantity(balance.demandA, "A"),
         equation: `${sum.join(" + ")}${more}, less what the wires lose, at ${printQuantity(balance.atV, "V")}; ${printQuantity(balance.demandW, "W")}`,
-        note: restsOn(answer, "volts the balance is struck at"),
+        note: `${balance.name} · ${restsOn(answer, "volts the balance is struck at")}`,
       }}
     />
   );
 }
 
-function balanceSum(balance: Balance, answer: SupplyAnswer) {
-  const [source] = answer.sources;
+function balanceSum(balance: Balance, { sources, ...answer }: SupplyAnswer) {
+  const [source] = sources;
   const curve =
-    source?.ceilingA === null || source?.emfPerThousandV === null || source === undefined
-      ? "its curve"
-      : `its curve of two points (${printNumber(source.emfPerThousandV, 2)} V per 1000 rpm, never more than ${printQuantity(source.ceilingA, "A")})`;
+    source === undefined || source.ceilingA === null || source.emfPerThousandV === null
+      ? ""
+      : `; its two points: ${printNumber(source.emfPerThousandV, 2)} V per 1000 rpm, at most ${printQuantity(source.ceilingA, "A")}`;
   return {
-    name: `${balance.name}: balance speed`,
+    name: "balance speed",
     result: rpmText(balance.balanceRpm),
-    equation: `least speed at which ${curve} gives ${printQuantity(balance.demandA, "A")} at ${printQuantity(balance.atV, "V")}`,
+    equation: `least that gives ${printQuantity(balance.demandA, "A")} at ${printQuantity(balance.atV, "V")}${curve}`,
     note: [
+      balance.name,
       restsOn(answer, "volts the balance is struck at"),
       `output known to ${printNumber(100 * balance.bandRatio, 0)} %`,
     ].join(" · "),
   };
 }
 
-const bandSum = (which: "strong" | "weak", speedRpm: number | null, balance: Balance) => ({
-  name: `${balance.name}: balance speed with a ${which} source`,
+const bandSum = (which: "strong" | "weak", speedRpm: number, balance: Balance) => ({
+  name: `balance speed, ${which} source`,
   result: rpmText(speedRpm),
   equation: `the same with ${printNumber(100 * balance.bandRatio, 0)} % ${which === "strong" ? "more" : "less"} than the curve of its two points`,
+  note: balance.name,
 });

@@ -7,6 +7,8 @@ const DAY_S = 24 * HOUR_S;
 const MINUTE_S = 60;
 const SMALL_V = 0.01;
 const SMALL_A = 0.1;
+/** Volts of the system the tables speak of. */
+const TABLE_V = 12;
 
 /** Speeds are told to ten, upwards: nothing here is known better. */
 export const rpmText = (speedRpm: number | null): string =>
@@ -38,10 +40,14 @@ export function rangeText(a: number, b: number): string {
 }
 
 /** A table figure the answer rests on, as the sum line ends: what it is, whose, how sure. */
-export function restsOn({ figures }: SupplyAnswer, used: string): string {
+export function restsOn(
+  { figures, nominalV }: Pick<SupplyAnswer, "figures" | "nominalV">,
+  used: string,
+): string {
   const found = figures.find((one) => one.used === used);
   if (found === undefined) return "";
   const sure = found.confidence === "memory" ? "from memory" : found.confidence;
   const unit = found.unit === "ratio" ? "" : `\u00a0${found.unit}`;
-  return `${used} ${found.value}${unit} · ${found.source} · ${sure}`;
+  const at12V = found.unit === "V" && nominalV !== TABLE_V ? " on 12\u00a0V" : "";
+  return `${used} ${found.value}${unit}${at12V} · ${found.source} · ${sure}`;
 }

@@ -18,6 +18,9 @@ export function topicAnswer(topic: Topic, answer: SupplyAnswer): string {
   return ANSWERS[topic](answer);
 }
 
+/** Less warms nothing, W. */
+const LEAST_W = 0.05;
+
 const ANSWERS: Readonly<Record<Topic, (answer: SupplyAnswer) => string>> = {
   charge: ({ balances }) => {
     const [most] = balances.toSorted((a, b) => b.demandA - a.demandA);
@@ -58,6 +61,10 @@ const ANSWERS: Readonly<Record<Topic, (answer: SupplyAnswer) => string>> = {
     const [source] = heat;
     const fast = source?.rows.at(-1);
     if (source === undefined || fast === undefined) return "not known without two output points";
+    if (fast.unitW < LEAST_W)
+      return fast.windingW === null
+        ? "the winding's resistance is not stated"
+        : `winding ${printQuantity(fast.windingW, "W")} at ${rpmText(fast.speedRpm)}`;
     return `regulator ${printQuantity(fast.unitW, "W")} at ${rpmText(fast.speedRpm)}${source.isShunt ? ", stator always loaded" : ""}`;
   },
   convert: ({ nominalV, earthPolarity }) => `now ${nominalV} V, ${earthPolarity} earth`,
