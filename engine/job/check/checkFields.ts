@@ -21,8 +21,10 @@ type Fields = Readonly<Record<string, unknown>>;
 /**
  * Every field of a document against the schema. Things are looked at one by one, so that a file of a million faults costs no more
  * than one of a thousand.
+ *
+ * @param checked  a job whose things were looked at before: those of them the document still holds are not looked at again.
  */
-export function checkFields(value: unknown): FieldsChecked {
+export function checkFields(value: unknown, checked: Job | null = null): FieldsChecked {
   if (typeof value !== "object" || value === null || Array.isArray(value)) {
     return parsed(value, value);
   }
@@ -35,12 +37,13 @@ export function checkFields(value: unknown): FieldsChecked {
   const items: Record<string, unknown> = {};
   for (const [key, schema] of lists) {
     if (!(schema instanceof z.ZodArray)) continue;
-    items[key] = checkedItems(key, schema.element, document, problems);
+    const known = new Set<unknown>(listOf(checked, key));
+    items[key] = checkedItems({ key, schema: schema.element, document, known }, problems);
   }
-  const checked = valuesIn(frame) > LONGEST_LIST_COUNT ? tooLarge(document) : parsed(frame, value);
-  if (!checked.ok) return { ok: false, problems: [...checked.problems, ...problems] };
+  const rest = valuesIn(frame) > LONGEST_LIST_COUNT ? tooLarge(document) : parsed(frame, value);
+  if (!rest.ok) return { ok: false, problems: [...rest.problems, ...problems] };
   if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, job: { ...checked.job, ...items } };
+  return { ok: true, job: { ...rest.job, ...items } };
 }
 
 function parsed(value: unknown, root: unknown): FieldsChecked {
@@ -50,16 +53,29 @@ function parsed(value: unknown, root: unknown): FieldsChecked {
     : { ok: false, problems: fieldProblems(jobSchema, root, read.error.issues) };
 }
 
-function checkedItems(
-  key: string,
-  schema: z.core.$ZodType,
-  document: Fields,
-  problems: Problem[],
-): readonly unknown[] {
+function listOf(job: Job | null, key: string): readonly unknown[] {
+  const list: unknown = job === null ? [] : Reflect.get(job, key);
+  return Array.isArray(list) ? list : [];
+}
+
+interface ListToCheck {
+  readonly key: string;
+  readonly schema: z.core.$ZodType;
+  readonly document: Fields;
+  /** Things that were looked at before. */
+  readonly known: ReadonlySet<unknown>;
+}
+
+function checkedItems(list: ListToCheck, problems: Problem[]): readonly unknown[] {
+  const { key, schema, document, known } = list;
   const items: readonly unknown[] = document[key] as readonly unknown[];
   const read: unknown[] = [];
   for (const [i, item] of items.entries()) {
     if (problems.length > ENOUGH_PROBLEMS_COUNT) break;
+    if (known.has(item)) {
+      read.push(item);
+      continue;
+    }
     if (valuesIn(item) > MOST_IN_ITEM_COUNT) {
       problems.push(tooMany(document, [key, i], MOST_IN_ITEM_COUNT));
       continue;

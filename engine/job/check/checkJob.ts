@@ -34,9 +34,11 @@ export type JobChecked =
 
 /**
  * A parsed value as a job: first every field by itself, all of them; then, once every field can be trusted, how they refer to one another.
+ *
+ * @param before  the job the value was made of by an edit: fields of things it shares with it are trusted already.
  */
-export function checkJob(value: unknown): JobChecked {
-  const checked = checkFields(value);
+export function checkJob(value: unknown, before: Job | null = null): JobChecked {
+  const checked = checkFields(value, before);
   if (!checked.ok) return checked;
   const index = jobIndex(checked.job);
   const problems = REFERENCE_CHECKS.flatMap((check) => check(index));

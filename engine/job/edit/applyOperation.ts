@@ -39,7 +39,7 @@ export function applyOperation(job: Job, operation: Operation): OperationApplied
   if (!read.ok) return read;
   const step = applied(job, read.operation, "");
   if (!step.ok) return { ok: false, refusals: [step.refusal] };
-  const checked = checkJob(step.draft);
+  const checked = checkJob(step.draft, job);
   if (!checked.ok) return { ok: false, refusals: listRefusals(checked.problems, () => null) };
   const changed = [...new Set(step.changed)].sort();
   return { ok: true, job: canonicalJob(checked.job), inverse: step.inverse, changed };
