@@ -8,9 +8,11 @@ import type { Design, Judge } from "./judge.ts";
 import { judges } from "./judges.ts";
 import { planJob } from "./planJob.ts";
 import { polarityContradiction } from "./polarity/polarityContradiction.ts";
+import { sameLoom } from "./recheck/sameSlices.ts";
 import { neverCharges } from "./supply/neverCharges.ts";
 import { countsOf, verdictOf, withAcceptances } from "./verdictOf.ts";
 import { wireRowsOf } from "./wireRowsOf.ts";
+import { jointCrowded } from "./workmanship/jointCrowded.ts";
 
 /** A job checked, with everything the check was made of: papers draw from it. */
 export interface CheckedJob {
@@ -71,15 +73,24 @@ function judged(job: Job, design: Design, before: CheckedJob | null): CheckedJob
 /** Judges that read the network, its solutions and what the job says of its states, and nothing else of the design. */
 const OF_THE_NETWORK: ReadonlySet<Judge> = new Set([sharedReturns, neverCharges]);
 
+/** Judges that read where things lie, and nothing else. */
+const OF_THE_LOOM: ReadonlySet<Judge> = new Set([jointCrowded]);
+
 function sayings(design: Design, before: CheckedJob | null): CheckedJob["said"] {
-  const isAlike = before !== null && onOneNetwork(before.design, design);
-  return new Map(
-    judges.map((judge) => {
-      const known = isAlike && OF_THE_NETWORK.has(judge) ? before.said.get(judge) : undefined;
-      return [judge, known ?? judge(design)];
-    }),
-  );
+  const isSolvedAlike = before !== null && onOneNetwork(before.design, design);
+  const isLaidAlike = before !== null && liesAlike(before.design, design);
+  const known = (judge: Judge) =>
+    (isSolvedAlike && OF_THE_NETWORK.has(judge)) || (isLaidAlike && OF_THE_LOOM.has(judge))
+      ? before?.said.get(judge)
+      : undefined;
+  return new Map(judges.map((judge) => [judge, known(judge) ?? judge(design)]));
 }
+
+const liesAlike = (before: Design, { job, routed }: Design): boolean =>
+  routed === before.routed &&
+  job.joints === before.job.joints &&
+  job.connectors === before.job.connectors &&
+  sameLoom(before.job, job);
 
 function spoken(finding: Finding): SpokenFinding {
   const remedies = finding.remedies.map((remedy) => {
