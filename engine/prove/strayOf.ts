@@ -8,7 +8,7 @@ import { groupingOf, groupStates } from "./groupStates.ts";
 import type { OpenPlace } from "./openPlaces.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import type { Assignment, EngineState } from "./stateSpace.ts";
-import { splitVariables } from "./switchGroups.ts";
+import { type Group, splitVariables } from "./switchGroups.ts";
 
 /** A load from which a rider sees something although its own switch is off. */
 export interface StrayLoad {
@@ -63,44 +63,69 @@ export function strayOf(
     splitFirst: splitVariables(still.trees),
     mostSplits: MOST_SPLITS,
   });
+  const looked = lookedAt(plan, place, wholes);
+  const queue: { readonly given: Assignment; readonly group: Group }[] = [];
+  const visit = (given: Assignment, group: Group): void => {
+    const full = space.completed(given, engine);
+    if (full === null || looked.visit(full, group) === 0) return;
+    if (combinationCount(plan, group) > mostCount) queue.push({ given, group });
+  };
+  for (const { group, given } of groupStates(space, grouping, engine, heaviest, mostCount))
+    visit(given, group);
+  // Where something strays, so does something else one switch away: from what is found each switch is moved by itself.
+  for (let k = 0; k < queue.length && k < MOST_NEIGHBOURHOODS; k++) {
+    const { given, group } = queue[k]!;
+    for (const id of group.variables) {
+      const { positions } = space.variables.find((one) => one.id === id)!;
+      for (const position of positions)
+        if (position !== given[id]) visit({ ...given, [id]: position }, group);
+    }
+  }
+  const { found, counts } = looked;
+  return { strays: [...found.values()].sort((a, b) => a.load - b.load), ...counts };
+}
+
+/** Neighbourhoods of found strays looked at for one place. */
+const MOST_NEIGHBOURHOODS = 24;
+
+const combinationCount = ({ space }: ProofPlan, { variables }: Group): number =>
+  variables.reduce(
+    (product, id) => product * space.variables.find((one) => one.id === id)!.positions.length,
+    1,
+  );
+
+/** States of one place solved so far; a visit tells how many loads strayed for the first time. */
+function lookedAt(plan: ProofPlan, place: OpenPlace, wholes: Map<string, QuickSolution>) {
+  const { solver, space } = plan;
+  const engine = space.engines[0]!;
   const found = new Map<number, StrayLoad>();
   const solved = new Set<string>();
-  let [stateCount, skippedCount] = [0, 0];
-  for (const { group, given } of groupStates(space, grouping, engine, heaviest, mostCount)) {
-    const full = space.completed(given, engine);
-    if (full === null) continue;
+  const counts = { stateCount: 0, skippedCount: 0 };
+  const visit = (full: Assignment, { elements }: Group): number => {
     const key = Object.values(full).join("|");
-    if (solved.has(key)) continue;
+    if (solved.has(key)) return 0;
     solved.add(key);
     const whole = space.quick(full, engine);
     const before = wholes.get(key) ?? solver.solve(whole);
     keep(wholes, key, before);
-    const carries = [...place.elements].some(
-      (k) => Math.abs(before.elementA[k]!) > CARRIES_NOTHING_A,
-    );
-    if (!carries) {
-      skippedCount++;
-      continue;
+    if (![...place.elements].some((k) => Math.abs(before.elementA[k]!) > CARRIES_NOTHING_A)) {
+      counts.skippedCount++;
+      return 0;
     }
-    stateCount++;
+    counts.stateCount++;
     const state = { ...whole, open: [place.name] };
-    const after = solver.solve(state);
     const wholeShares = solver.shares(whole, before);
-    const shares = solver.shares(state, after);
-    for (const stray of straysIn(plan, {
-      state,
-      full,
-      engine,
-      wholeShares,
-      shares,
-      elements: group.elements,
-    })) {
+    const shares = solver.shares(state, solver.solve(state));
+    let newCount = 0;
+    for (const stray of straysIn(plan, { state, full, engine, wholeShares, shares, elements })) {
       const known = found.get(stray.load);
       if (known !== undefined && known.shareRatio >= stray.shareRatio) continue;
+      if (known === undefined) newCount++;
       found.set(stray.load, { ...stray, open: place.name, openNames: place.names });
     }
-  }
-  return { strays: [...found.values()].sort((a, b) => a.load - b.load), stateCount, skippedCount };
+    return newCount;
+  };
+  return { found, counts, visit };
 }
 
 /** Whole states kept for the places that follow, bytes; the oldest go first. */
