@@ -31,10 +31,10 @@ export function ChargeTopic({ answer, before }: TopicProps): ReactNode {
           {balance.why === null && (
             <BalancePlot balance={balance} beforeA={former?.demandA ?? null} />
           )}
+          <SourceFacts answer={answer} />
         </div>
         <div className="supply-side">
           <WhatIf />
-          <SourceFacts answer={answer} />
         </div>
       </div>
       <BalanceRows balance={balance} answer={answer} />
@@ -84,6 +84,13 @@ type MetProps = {
 
 /** The balance speed in one sentence, with its doubt, and what it was. */
 function Met({ balance, former, answer }: MetProps): ReactNode {
+  if (answer.sources.length === 0)
+    return (
+      <p className="supply-lead">
+        It draws <Demand balance={balance} answer={answer} />, and nothing charges the battery: it
+        runs down.
+      </p>
+    );
   if (balance.why !== null)
     return (
       <p className="supply-lead">

@@ -11,7 +11,11 @@ export function SourceFacts({ answer }: { answer: SupplyAnswer }): ReactNode {
   if (answer.sources.length === 0)
     return <p>Nothing charges the battery: it is filled from outside.</p>;
   return answer.sources.map((source) => (
-    <section key={source.generator} aria-label={`What charges: ${source.generator}`}>
+    <section
+      key={source.generator}
+      className="supply-part"
+      aria-label={`What charges: ${source.generator}`}
+    >
       <h2>What charges</h2>
       <Facts source={source} answer={answer} />
       {source.note !== null && <p className="note">{source.note}</p>}
