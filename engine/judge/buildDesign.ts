@@ -57,8 +57,8 @@ function solvedFor({ job, conductors }: Plan, before: Design | null): Solved {
     return { compiled, worst: worstOfLoads(job, before.worst), declared: before.declared };
   }
   const compiled = compileJob(job, conductors, { conditions: conditionsOf(job, {}) });
-  const worst = sharedWith(before?.worst, worstCaseOf(job, conductors, compiled));
-  return { compiled, worst, declared: sharedWith(before?.declared, declaredResults(compiled)) };
+  const worst = worstCaseOf(job, conductors, compiled);
+  return { compiled, worst, declared: declaredResults(compiled) };
 }
 
 /** What was found of the loads, told of the same loads as the job now describes them. */

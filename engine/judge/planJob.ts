@@ -51,8 +51,10 @@ export function planJob(job: Job, before: Plan | null = null): Plan {
   const known = { trial, rate, ...(drawsAlike && { currents }) };
   const sizing = isSizedAlike
     ? before.sizing
-    : sharedWith(before.sizing, sizeJob(planned, routed, fuseSums(protection), known));
-  return { job: planned, routed, conductors: sizing.conductors, sizing, protection };
+    : sizeJob(planned, routed, fuseSums(protection), known);
+  // Where the sizes come out as they were, ratings in place need not be taken again.
+  const conductors = sharedWith(before.conductors, sizing.conductors);
+  return { job: planned, routed, conductors, sizing, protection };
 }
 
 function firstPlan(job: Job): Plan {
