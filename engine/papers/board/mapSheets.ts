@@ -70,11 +70,11 @@ function wordBlocks(
       [
         [
           "Loom",
-          `${printNumber(lengthMm, 0)} mm in ${layout.limbs.length} limbs, ${printNumber(layout.widthMm, 0)} × ${printNumber(layout.heightMm, 0)} mm laid`,
+          `${printNumber(lengthMm, 0)} mm in ${counted(layout.limbs.length, "limb", "limbs")}, ${printNumber(layout.widthMm, 0)} × ${printNumber(layout.heightMm, 0)} mm laid`,
         ],
         [
           "Sheets",
-          `${tiling.rowCount} rows, ${tiling.columnCount} columns, ${tiling.rowCount * tiling.columnCount - tiling.tiles.length} empty ones left out; ${printNumber(print.overlapMm, 0)} mm overlap, margin ${printNumber(print.marginMm, 0)} mm`,
+          `${counted(tiling.rowCount, "row", "rows")}, ${counted(tiling.columnCount, "column", "columns")}, ${tiling.rowCount * tiling.columnCount - tiling.tiles.length} left out as empty; ${printNumber(print.overlapMm, 0)} mm overlap, margin ${printNumber(print.marginMm, 0)} mm`,
         ],
         [
           "Size",
@@ -101,6 +101,9 @@ function wordBlocks(
   ];
 }
 
+const counted = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;
+
 /** What the board does not keep or does not show, in words. */
 function faultBlocks({ layout, crowdedCount }: BoardDrawing, widthMm: number): readonly Block[] {
   const { faults, brokenLoops, unmeasured } = layout;
@@ -108,7 +111,7 @@ function faultBlocks({ layout, crowdedCount }: BoardDrawing, widthMm: number): r
   const lines = [
     ...(foldCount > 0
       ? [
-          `${foldCount} folds the machine does not have, broken line on both sides: straighten them on the machine.`,
+          `${counted(foldCount, "fold", "folds")} the machine does not have, broken line on both sides: to be straight on the machine.`,
         ]
       : []),
     ...(brokenLoops.length > 0
