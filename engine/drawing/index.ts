@@ -33,7 +33,7 @@ export { framedDocument, type Sheet } from "./framedDocument.ts";
 export { layoutTable } from "./layoutTable.ts";
 export { CAP_MM, GRID_MM, LINE_MM, linePitchMm, wireBodyMm } from "./lineWidth.ts";
 export { marksBox } from "./marksBox.ts";
-export { marksWithin } from "./marksWithin.ts";
+export { isAnyWithin, marksWithin } from "./marksWithin.ts";
 export { measureSquare, scaleBar } from "./measureMarks.ts";
 export { measureTextMm, textAreaMm } from "./measureTextMm.ts";
 export { type MissingGlyph, missingGlyphs } from "./missingGlyphs.ts";

@@ -12,6 +12,12 @@ export function marksWithin(marks: readonly Mark[], area: AreaMm): Mark[] {
   });
 }
 
+/** Whether any mark shows something inside an area. */
+export const isAnyWithin = (marks: readonly Mark[], area: AreaMm): boolean =>
+  marks.some((mark) =>
+    mark.kind === "group" ? isAnyWithin(mark.marks, area) : touches(mark, area),
+  );
+
 function touches(mark: Exclude<Mark, { kind: "group" }>, area: AreaMm): boolean {
   switch (mark.kind) {
     case "line":

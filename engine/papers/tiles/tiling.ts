@@ -2,7 +2,7 @@ import {
   type AreaMm,
   area,
   type Drawn,
-  marksWithin,
+  isAnyWithin,
   type Orientation,
   type PointMm,
   paperSizeMm,
@@ -89,7 +89,7 @@ function tilingOn(
       const yMm = corner.yMm + rowIndex * down.stepMm;
       const window = area(xMm, yMm, windowWidthMm, windowHeightMm);
       return { name: `${rowName(rowIndex)}${columnIndex + 1}`, rowIndex, columnIndex, window };
-    }).filter((tile) => marksWithin(drawn.marks, coreOf(tile, grid)).length > 0);
+    }).filter((tile) => isAnyWithin(drawn.marks, coreOf(tile, grid)));
   const plain = tilesFrom(point(0, 0));
   const shifted = isEven ? plain : tilesFrom(fewestTiles(boxes, drawn, grid));
   const tiles = shifted.length < plain.length ? shifted : plain;
