@@ -50,6 +50,27 @@ describe("circuits that only the battery and the frame join", () => {
     expect(switchesOf(holder!)).toEqual(expect.arrayContaining(["S2a", "S3a"]));
   });
 
+  test("the place a generator's case is fastened to goes with the generator", () => {
+    const point = { id: "MAG" };
+    const bodies = [...job.bodies, { id: "ENG", name: "engine", kind: "engine", points: [point] }];
+    const generator = {
+      id: "GEN",
+      name: "magneto",
+      kind: "generator",
+      type: "magneto",
+      case: "ENG.MAG",
+      pins: [{ id: "K" }],
+      windings: [{ pins: ["K"], use: "ignition" }],
+    };
+    const parts = [...job.parts, generator];
+    // The engine is part of another circuit, which would take the place away with it.
+    const wires = [...job.wires, { ...job.wires[0]!, id: "TIE", from: "S1a.2", to: "ENG.MAG" }];
+    const whole = independentJobs({ ...job, bodies, parts, wires } as unknown as Job);
+    const holder = whole.jobs.find((one) => one.parts.some(({ id }) => id === "GEN"))!;
+    const engine = holder.bodies.find(({ id }) => id === "ENG")!;
+    expect(engine.points).toEqual([point]);
+  });
+
   test("one circuit alone, and a machine behind one main fuse, are not divided", () => {
     const one = circuits([21]);
     expect(independentJobs(one).jobs).toEqual([one]);

@@ -84,6 +84,7 @@ function joinedPins(job: Job, rails: ReadonlySet<string>): Union {
   }
   for (const { from, to } of [...job.wires, ...job.bonds]) join([from, to]);
   for (const part of job.parts) {
+    if (part.kind === "generator") join([firstPin.get(part.id), part.case]);
     if (part.kind === "regulator" && part.generator !== undefined) {
       join([firstPin.get(part.id), firstPin.get(part.generator)]);
     }

@@ -116,6 +116,11 @@ export const LARGER_EDITS: Readonly<Record<string, EditKind>> = {
     const { id } = wireOf(job, k);
     return splitWireByConnector(job, { wire: id, connector, cavity: "1", newWire: `WY${k}` });
   },
+  "end of a wire on another pin, its length kept": (job, k) => {
+    const { id, from, to } = wireOf(job, k);
+    const pins = openPins(job).filter((pin) => pin !== from && pin !== to);
+    return onWire(id, k % 2 === 0 ? "to" : "from", nth(pins, 5 * k)!);
+  },
   "status of a wire": (job, k) =>
     onWire(wireOf(job, k).id, "status", k % 2 === 0 ? "remove" : "keep"),
   "status of a part": (job, k) => {
