@@ -9,7 +9,7 @@ const LARGEST = "brenzach-twin";
 /** Runs before anything is measured: the code is then compiled. */
 const WARM_COUNT = 12;
 /** Edits of one kind that are measured, at most; evenly over all things of the kind. */
-const EDIT_COUNT_MAX = 40;
+const EDIT_COUNT_MAX = 20;
 /** One in so many is also checked afresh. */
 const FRESH_EVERY = 5;
 /** What an edit may take to lead to its verdict, ms. */
