@@ -34,11 +34,12 @@ export {
 } from "./rule/machineRule.ts";
 export type { SideShape } from "./side/sideShape.ts";
 export {
+  isSpread,
+  referenceSideView,
   type SideJoint,
   type SideRun,
   type SideStation,
   type SideView,
   sideView,
-  unplacedSideView,
 } from "./side/sideView.ts";
 export { spreadApart } from "./side/spreadApart.ts";

@@ -85,25 +85,48 @@ export function sideView(job: Job): SideView | null {
   };
 }
 
-/** The body alone, at the size of the reference: where the first station is put on a machine nobody has surveyed yet. */
-export function unplacedSideView(job: Job): SideView {
+/**
+ * The body where the reference has it, with whatever is placed already: while a machine is surveyed from its first station on, and so long as the stations
+ * do not yet tell how long it is.
+ */
+export function referenceSideView(job: Job): SideView {
   const isMachine = job.machine.kind === "motorcycle" || job.machine.kind === "three-wheeler";
   const shapes = isMachine ? bodyShapes(bodyOf(job)) : [];
-  const all = [...shapes.flatMap(({ points }) => points), REFERENCE.lamp, REFERENCE.tail];
+  const places = Object.values(job.layout.side ?? {}).map(({ xMm, yMm }) => ({ x: xMm, y: yMm }));
+  const all = [
+    ...shapes.flatMap(({ points }) => points),
+    REFERENCE.lamp,
+    REFERENCE.tail,
+    ...places,
+  ];
   const left = Math.min(...all.map(({ x }) => x));
   const top = Math.min(...all.map(({ y }) => y));
   const move = ({ x, y }: Point): Point => ({ x: x - left, y: y - top });
+  const view = sideView(job);
+  const shiftX = (view?.originMm.x ?? 0) - left;
+  const shiftY = (view?.originMm.y ?? 0) - top;
   return {
     shapes: shapes.map((shape) => ({ ...shape, points: shape.points.map(move) })),
-    stations: [],
-    runs: [],
-    joints: [],
+    stations: (view?.stations ?? []).map((one) => ({
+      ...one,
+      at: { x: one.at.x + shiftX, y: one.at.y + shiftY },
+    })),
+    runs: view?.runs ?? [],
+    joints: view?.joints ?? [],
     originMm: { x: left, y: top },
-    unplaced: job.stations.map(({ id }) => id),
+    unplaced: view?.unplaced ?? job.stations.map(({ id }) => id),
     widthMm: Math.max(...all.map(({ x }) => x)) - left,
     heightMm: Math.max(REFERENCE.axleY, ...all.map(({ y }) => y)) - top,
   };
 }
+
+/** Whether the stations placed lie far enough apart for the body to be drawn round them, mm. */
+export function isSpread(job: Job): boolean {
+  const xs = Object.values(job.layout.side ?? {}).map(({ xMm }) => xMm);
+  return xs.length > 1 && Math.max(...xs) - Math.min(...xs) >= SPREAD_MM;
+}
+
+const SPREAD_MM = 400;
 
 const bodyOf = ({ machine }: Job) =>
   machine.body ?? (machine.kind === "three-wheeler" ? "three-wheeler" : "other");
@@ -116,7 +139,7 @@ function fitted(job: Job, stations: readonly Point[]): readonly SideShape[] {
   const tailX = Math.max(...xs);
   const { lamp, tail, axleY } = REFERENCE;
   // One station, or all above each other: drawn at the size of the reference.
-  const ratio = tailX - lampX < 400 ? 1 : (tailX - lampX) / (tail.x - lamp.x);
+  const ratio = tailX - lampX < SPREAD_MM ? 1 : (tailX - lampX) / (tail.x - lamp.x);
   const lampY = lampPlace(job)?.y ?? Math.min(...ys) + 130;
   const downRatio = Math.max(0.8, (Math.max(...ys) - lampY) / (axleY - lamp.y));
   return bodyShapes(bodyOf(job)).map((shape) => ({

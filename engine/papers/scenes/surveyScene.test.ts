@@ -63,6 +63,18 @@ describe("the machine to be surveyed", () => {
     expect(scene.outline.length).toBeGreaterThan(10);
   });
 
+  it("moves the first station over a body that stands still", () => {
+    const job = demo("minazuru-four");
+    const at = (xMm: number) => {
+      const side = { HL: { xMm, yMm: 400 } };
+      return surveyScene({ ...job, layout: { ...job.layout, side } }, room);
+    };
+    const [one, other] = [at(700), at(900)];
+    expect(one.outline).toEqual(other.outline);
+    const movedMm = other.stations[0]!.at.xMm - one.stations[0]!.at.xMm;
+    expect(movedMm).toBeCloseTo(200 * one.scaleRatio, 6);
+  });
+
   it("lays a photograph with its own proportions", () => {
     const job = demo("aldreth-single");
     const photograph = { id: "p", widthPx: 400, heightPx: 100, xMm: 0, yMm: 0, widthMm: 1000 };

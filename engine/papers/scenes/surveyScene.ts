@@ -1,7 +1,13 @@
 import { area, CAP_MM, type Mark, measureTextMm, type PointMm } from "../../drawing/index.ts";
 import type { Point, Segment } from "../../geometry/index.ts";
 import type { Basis, Job } from "../../job/index.ts";
-import { placeBlocks, type SideView, sideView, unplacedSideView } from "../../layout/index.ts";
+import {
+  isSpread,
+  placeBlocks,
+  referenceSideView,
+  type SideView,
+  sideView,
+} from "../../layout/index.ts";
 import { inkOutline } from "../location/inkOutline.ts";
 import { locationPlaces } from "../location/locationPlaces.ts";
 import { stationThings } from "../location/stationThings.ts";
@@ -70,7 +76,7 @@ export function surveyScene(
   job: Job,
   { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number },
 ): SurveyScene {
-  const view = sideView(job) ?? unplacedSideView(job);
+  const view = (isSpread(job) ? sideView(job) : null) ?? referenceSideView(job);
   const room = area(4, 6, widthMm - 8, heightMm - 12);
   const edgeMm = Math.min(24, widthMm / 12);
   const { leftMm, topMm, scaleRatio, to, spots } = locationPlaces(view, room, edgeMm);

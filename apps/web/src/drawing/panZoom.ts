@@ -5,7 +5,7 @@ export interface PanZoom {
   end(): void;
 }
 
-/** All of it, its width, or its width but never smaller than can be read. */
+/** All of it, its width, or all of it but never smaller than can be read. */
 export type Fit = "all" | "width" | "readable";
 
 interface Place {
@@ -39,8 +39,13 @@ class LayerView {
     if (this.width === 0 || clientWidth === 0) return;
     const across = (clientWidth - 2 * MARGIN_PX) / this.width;
     const down = (clientHeight - 2 * MARGIN_PX) / this.height;
-    const least = this.how === "readable" ? Math.max(across, READABLE_SCALE) : across;
-    this.scale = Math.min(SCALE_MOST, this.how === "all" ? Math.min(across, down) : least);
+    const whole = Math.min(across, down);
+    const scale = {
+      all: whole,
+      width: across,
+      readable: Math.min(LARGE_SCALE, Math.max(whole, READABLE_SCALE)),
+    }[this.how];
+    this.scale = Math.min(SCALE_MOST, scale);
     this.x = Math.max((clientWidth - this.width * this.scale) / 2, this.leftmost());
     this.isMoved = false;
     this.y = Math.max(MARGIN_PX, (clientHeight - this.height * this.scale) / 2);
@@ -84,6 +89,8 @@ const FAR_SCALE = 0.35;
 const SCALE_LEAST = 0.05;
 /** Lettering of a drawing is then as large as a note on the screen. */
 const READABLE_SCALE = 0.8;
+/** A small drawing is not blown up further than this. */
+const LARGE_SCALE = 1.25;
 const SCALE_MOST = 8;
 const STEP_PX = 60;
 const MARGIN_PX = 16;
