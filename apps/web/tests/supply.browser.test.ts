@@ -116,7 +116,7 @@ test("by keyboard alone: to a question, to a figure, to its working", async () =
   await page.getByText("ends at").first().waitFor({ timeout: ANSWER_MS });
   await tabTo(page, "Will it last standing?");
   await page.keyboard.press("Enter");
-  await tabTo(page, "may not start after");
+  await tabTo(page, "everything at rest: may not start after");
   await page.keyboard.press("Enter");
   expect(await sum(page)).toContain("may not start after");
 });
