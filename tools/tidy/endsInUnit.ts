@@ -57,6 +57,8 @@ const ENDINGS = [
 /** Whole names that are a unit, a mathematical symbol beside its equation, or a count by nature. */
 const WHOLE = new Set([
   "v",
+  /** What was read, in the unit its row names. */
+  "readValue",
   "i",
   "j",
   "k",

@@ -4,14 +4,13 @@ import {
   checkedJob,
   type Job,
   readJob,
+  recheckedJob,
   writeJob,
 } from "@copperwright/engine";
 import * as Comlink from "comlink";
 import { ANSWERS } from "./answers.ts";
 import type { EngineApi } from "./engineApi.ts";
 import type { Held } from "./held.ts";
-
-const recheckedJob = (_before: CheckedJob, job: Job): CheckedJob => checkedJob(job);
 
 let held: { job: Job; checked: CheckedJob | null; last: CheckedJob | null } | null = null;
 
