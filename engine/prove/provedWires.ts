@@ -70,10 +70,10 @@ function isHarmless(
       ? [light]
       : [],
   );
-  const largestA = Math.max(
-    0,
-    ...fed.map((state) => Math.abs(solver.solve({ ...state, short }).elementA[element]!)),
-  );
+  const solved = fed.map((state) => solver.solve({ ...state, short }));
+  // A relay that drops out with the volts, pulls again and drops again: the last network met is one of two, and neither clears the wire.
+  if (solved.some(({ converged }) => !converged)) return false;
+  const largestA = Math.max(0, ...solved.map(({ elementA }) => Math.abs(elementA[element]!)));
   const { makeId, rated } = input.conductors.get(wire)!;
   const bundle = { wireCount: 1, loadedCount: 1 };
   const carriesA = rated?.value ?? ratingOf({ makeId, ambientC: placed.ambientC, bundle }).currentA;
