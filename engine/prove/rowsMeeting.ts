@@ -1,7 +1,7 @@
 import { seededRandom } from "../geometry/index.ts";
 
 /** Fills tried for each row; the one that meets most new combinations is kept. */
-const FILLS = 6;
+const FILLS = 12;
 
 /**
  * Rows of level numbers such that any so many factors meet every combination of their levels in some row. Each row holds the first
