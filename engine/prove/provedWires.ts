@@ -1,6 +1,7 @@
 import { DEAD_SHORT_OHM } from "../operate/index.ts";
 import { ratingOf } from "../size/index.ts";
 import { survivalOfWires, type WireSurvival } from "./allWires.ts";
+import { bridgedCurrentA } from "./bridgedCurrentA.ts";
 import type { CurrentTallies } from "./currentTallies.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import type { ProvedWire } from "./proveResult.ts";
@@ -70,10 +71,10 @@ function isHarmless(
       ? [light]
       : [],
   );
-  const solved = fed.map((state) => solver.solve({ ...state, short }));
-  // A relay that drops out with the volts, pulls again and drops again: the last network met is one of two, and neither clears the wire.
-  if (solved.some(({ converged }) => !converged)) return false;
-  const largestA = Math.max(0, ...solved.map(({ elementA }) => Math.abs(elementA[element]!)));
+  const largestA = Math.max(
+    0,
+    ...fed.map((state) => bridgedCurrentA(solver, state, short, element)),
+  );
   const { makeId, rated } = input.conductors.get(wire)!;
   const bundle = { wireCount: 1, loadedCount: 1 };
   const carriesA = rated?.value ?? ratingOf({ makeId, ambientC: placed.ambientC, bundle }).currentA;
