@@ -31,7 +31,10 @@ async function run(command: string): Promise<string> {
   return text;
 }
 
-const documents = ["README.md", ...filesBelow("docs/guide", [".md"])];
+/** Pages that show commands; the others are prose. */
+const documents = ["README.md", ...filesBelow("docs/guide", [".md"])].filter(
+  (path) => consoleBlocks(readFileSync(join(ROOT, path), "utf8")).length > 0,
+);
 
 describe.each(documents)("%s shows what the command prints", (document) => {
   const text = readFileSync(join(ROOT, document), "utf8");
