@@ -1,7 +1,7 @@
 /**
  * Front door of the drawings, for a screen: plain scenes in millimetres, no PDF library, no disk; it runs in a worker of a browser.
  *
- * Everything takes a `CheckedJob`, or a `SceneSource` made once by `sceneSource(checked)`: then bundles are packed and states solved only once for all
+ * Everything takes a `CheckedJob`, or a `SceneSource` made once by `sceneSource(checked, before?)`: then bundles are packed and states solved only once for all
  * scenes of that job. All answers are plain data and may be posted to another thread (a `SceneSource` may not: it has functions).
  *
  * | function | answer | for editing |

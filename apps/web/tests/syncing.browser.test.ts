@@ -18,10 +18,12 @@ afterAll(() => bench.end());
 const TICKS = ".end-panel";
 
 /** The state of the end panels of the wire shown on the Build step. */
-const ticked = (page: Page): Promise<string[]> =>
-  page
+async function ticked(page: Page): Promise<string[]> {
+  await page.locator(TICKS).first().waitFor();
+  return page
     .locator(TICKS)
     .evaluateAll((panels) => panels.map((panel) => panel.getAttribute("aria-pressed") ?? ""));
+}
 
 async function onBuild(page: Page): Promise<void> {
   await goToStep(page, "build");

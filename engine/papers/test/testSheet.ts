@@ -1,7 +1,5 @@
 import type { Job } from "../../job/index.ts";
 import { type SceneAsked, sourceOf } from "../scenes/sceneSource.ts";
-import { continuityRows } from "./benchRows.ts";
-import { sectionsOf } from "./testPaper.ts";
 import type { TestRow } from "./testRow.ts";
 
 type Record = Job["tests"][number];
@@ -32,13 +30,7 @@ const TICK_LETTERS = 70;
 
 /** Every test of the finished loom in its order, with what is expected and what has been read. */
 export function testSheetOf(asked: SceneAsked): readonly TestSheetSection[] {
-  const input = sourceOf(asked).solved();
-  const [before, ...others] = sectionsOf(input);
-  const continuity = {
-    heading: "2. Continuity, wire by wire",
-    lead: "From end to end, meter leads nulled, and to no other wire. Expected: the copper alone.",
-    rows: continuityRows(input),
-  };
+  const source = sourceOf(asked);
   const met = new Map<string, number>();
   /** A row that another stands before under the same words gets a number after them. */
   const wordsOf = (row: TestRow): string => {
@@ -49,12 +41,13 @@ export function testSheetOf(asked: SceneAsked): readonly TestSheetSection[] {
     met.set(key, countBefore + 1);
     return countBefore === 0 ? words : `${words} ${countBefore + 1}`;
   };
-  return [before!, continuity, ...others]
+  return source
+    .tests()
     .filter(({ rows }) => rows.length > 0)
     .map(({ heading, lead, rows }) => ({
       heading,
       lead,
-      rows: rows.map((row) => sheetRow(row, wordsOf(row), input.job)),
+      rows: rows.map((row) => sheetRow(row, wordsOf(row), source.input.job)),
     }));
 }
 

@@ -7,43 +7,60 @@ import {
   recheckedJob,
   writeJob,
 } from "@copperwright/engine";
+import { type SceneSource, sceneSource } from "@copperwright/engine/scenes";
 import * as Comlink from "comlink";
 import { ANSWERS } from "./answers.ts";
 import type { EngineApi } from "./engineApi.ts";
 import type { Held } from "./held.ts";
 
-let held: { job: Job; checked: CheckedJob | null; last: CheckedJob | null } | null = null;
+interface OnTheBench {
+  readonly job: Job;
+  checked: CheckedJob | null;
+  scenes: SceneSource | null;
+  /** Of the job as it was before the last edit: what that edit left alone is taken over. */
+  readonly checkedBefore: CheckedJob | null;
+  readonly scenesBefore: SceneSource | null;
+}
 
-function present(): NonNullable<typeof held> {
+let held: OnTheBench | null = null;
+
+function present(): OnTheBench {
   if (held === null) throw new Error("no job is on the bench");
   return held;
 }
 
-/** The check of the job held; what an edit left alone is taken from the check before it. */
 function checkedNow(): CheckedJob {
   const now = present();
-  now.checked ??= now.last === null ? checkedJob(now.job) : recheckedJob(now.last, now.job);
-  now.last = now.checked;
+  const { job, checkedBefore } = now;
+  now.checked ??= checkedBefore === null ? checkedJob(job) : recheckedJob(checkedBefore, job);
   return now.checked;
 }
 
-function view(): Held {
-  const { job } = present();
-  return { job, checked: checkedNow };
+function scenesNow(): SceneSource {
+  const now = present();
+  now.scenes ??= sceneSource(checkedNow(), now.scenesBefore);
+  return now.scenes;
 }
+
+const view = (): Held => ({ job: present().job, checked: checkedNow, scenes: scenesNow });
 
 const api: EngineApi = {
   open(text) {
     const read = readJob(text);
     if (!read.ok) return read;
-    held = { job: read.job, checked: null, last: held?.last ?? null };
+    const before = { checkedBefore: null, scenesBefore: null };
+    held = { job: read.job, checked: null, scenes: null, ...before };
     return { ok: true, job: read.job, text: writeJob(read.job) };
   },
   apply(operation) {
     const now = present();
     const done = applyOperation(now.job, operation);
     if (!done.ok) return done;
-    held = { job: done.job, checked: null, last: now.last };
+    const before = {
+      checkedBefore: now.checked ?? now.checkedBefore,
+      scenesBefore: now.scenes ?? now.scenesBefore,
+    };
+    held = { job: done.job, checked: null, scenes: null, ...before };
     return { ok: true, job: done.job, inverse: done.inverse, changed: done.changed };
   },
   check: () => checkedNow().result,

@@ -3,5 +3,5 @@ import { type RuleView, ruleView } from "./ruleView.ts";
 
 export const frameAnswers = {
   /** The loom along the rule. */
-  rule: (held: Held): RuleView => ruleView(held.checked()),
+  rule: (held: Held): RuleView => ruleView(held),
 };

@@ -1,5 +1,5 @@
-import type { CheckedJob } from "@copperwright/engine";
 import { machineRuleOf } from "@copperwright/engine/scenes";
+import type { Held } from "../engine/held.ts";
 
 /** The whole loom along one steel rule, with the wires each run carries: what the top edge shows. */
 export type RuleView = ReturnType<typeof machineRuleOf> & {
@@ -9,13 +9,13 @@ export type RuleView = ReturnType<typeof machineRuleOf> & {
 export type RuleStation = RuleView["stations"][number];
 export type RuleRun = RuleView["runs"][number];
 
-export function ruleView(checked: CheckedJob): RuleView {
+export function ruleView(held: Held): RuleView {
   const wires = new Map<string, Set<string>>();
-  for (const stretch of checked.design.routed.stretches) {
+  for (const stretch of held.checked().design.routed.stretches) {
     const here = wires.get(stretch.run) ?? new Set();
     for (const wire of stretch.wires) here.add(wire);
     wires.set(stretch.run, here);
   }
   const wiresOf = Object.fromEntries([...wires].map(([run, ids]) => [run, [...ids]]));
-  return { ...machineRuleOf(checked), wiresOf };
+  return { ...machineRuleOf(held.scenes()), wiresOf };
 }

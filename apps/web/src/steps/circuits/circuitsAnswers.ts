@@ -1,5 +1,4 @@
 import {
-  type CheckedJob,
   connectorKinds,
   type ListedPattern,
   listedPatterns,
@@ -17,8 +16,6 @@ import {
   type Neighbour,
   neighboursOf,
   type PointMm,
-  type SceneSource,
-  sceneSource,
   type WirePlace,
 } from "@copperwright/engine/scenes";
 import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
@@ -36,15 +33,6 @@ export interface DiagramView {
   readonly places: readonly { readonly id: string; readonly at: PointMm }[];
 }
 
-let source: { readonly of: CheckedJob; readonly source: SceneSource } | null = null;
-
-/** One source for all drawings of the same check. */
-function sourceOf(held: Held): SceneSource {
-  const checked = held.checked();
-  if (source?.of !== checked) source = { of: checked, source: sceneSource(checked) };
-  return source.source;
-}
-
 export const circuitsAnswers = {
   /** The whole machine, or one circuit; null where nothing is in that circuit. */
   circuitsDiagram(
@@ -52,7 +40,7 @@ export const circuitsAnswers = {
     { circuit, light }: { circuit: string | null; light: PictureLight },
   ): DiagramView | null {
     if (circuit !== null) {
-      const drawn = circuitScene(sourceOf(held), circuit);
+      const drawn = circuitScene(held.scenes(), circuit);
       if (drawn === null) return null;
       return {
         picture: pictureOf(drawn.scene, light),
@@ -61,7 +49,7 @@ export const circuitsAnswers = {
         places: [],
       };
     }
-    const drawn = diagramScene(sourceOf(held));
+    const drawn = diagramScene(held.scenes());
     const joined = drawn.nodes.filter(({ of }) => of !== "pin").map(({ id, at }) => ({ id, at }));
     return {
       picture: pictureOf(drawn.scene, light),
@@ -79,7 +67,7 @@ export const circuitsAnswers = {
   /** Where a wire runs, for the rule: its number over its way. */
   circuitsRule(held: Held, wire: string): readonly RuleMark[] {
     const facts = wireFacts(held.checked(), wire);
-    const stations = machineRuleOf(sourceOf(held)).stations;
+    const stations = machineRuleOf(held.scenes()).stations;
     const at = stations.filter(({ id }) => facts?.stations.includes(id)).map(({ atMm }) => atMm);
     if (at.length === 0) return [];
     const number = held.job.wires.find(({ id }) => id === wire)?.number ?? wire;

@@ -20,9 +20,8 @@ const SWATCH_COUNT = 8;
 
 export const jobsAnswers = {
   jobsCard(held: Held, { light }: { readonly light: PictureLight }): JobCardView {
-    const checked = held.checked();
-    const { verdict, counts } = checked.result;
-    const drawn = machineScene(checked, { widthMm: 150, heightMm: 70 });
+    const { verdict, counts } = held.checked().result;
+    const drawn = machineScene(held.scenes(), { widthMm: 150, heightMm: 70 });
     return {
       verdict,
       counts,

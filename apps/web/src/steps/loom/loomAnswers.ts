@@ -36,13 +36,13 @@ export interface JointView {
 
 export const loomAnswers = {
   loomMachine(held: Held, { light }: { readonly light: PictureLight }): Picture | null {
-    const scene = machineScene(held.checked(), { widthMm: 300, heightMm: 150 });
+    const scene = machineScene(held.scenes(), { widthMm: 300, heightMm: 150 });
     return scene === null ? null : pictureOf(scene, light);
   },
 
   loomSections(held: Held, { light }: { readonly light: PictureLight }): readonly SectionView[] {
     const checked = held.checked();
-    return sectionScenes(checked).map(({ name, places, wires, bundle, scene }) => {
+    return sectionScenes(held.scenes()).map(({ name, places, wires, bundle, scene }) => {
       const ids = wires.map(({ id }) => id);
       const runs = checked.design.routed.stretches
         .filter(

@@ -50,7 +50,7 @@ export const boardAnswers = {
     held: Held,
     { loom, choice, light }: { loom: string; choice: PaperChoice; light: PictureLight },
   ): BoardView | null {
-    const board = boardScenes(held.checked(), loom, { paper: choice.paper, ...choice.board });
+    const board = boardScenes(held.scenes(), loom, { paper: choice.paper, ...choice.board });
     if (board === null) return null;
     const { scene, layout, shiftMm, tiling } = board;
     const names = new Map(held.job.stations.map(({ id, name }) => [id, name]));

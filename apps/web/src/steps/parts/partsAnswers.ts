@@ -69,7 +69,7 @@ export const partsAnswers = {
   /** What to cut, reel by reel, longest first. */
   partsCuts(held: Held): readonly CutGroup[] {
     const groups = new Map<string, BuildCard[]>();
-    for (const card of buildCards(held.checked())) {
+    for (const card of buildCards(held.scenes())) {
       const key = `${card.size} ${card.stranding} ${card.colourWords}`;
       groups.set(key, [...(groups.get(key) ?? []), card]);
     }

@@ -3,7 +3,7 @@ import { recordedReading, type TestSheetSection, testSheetOf } from "@copperwrig
 import type { Held } from "../../engine/held.ts";
 
 export const testAnswers = {
-  testSheet: (held: Held): readonly TestSheetSection[] => testSheetOf(held.checked()),
+  testSheet: (held: Held): readonly TestSheetSection[] => testSheetOf(held.scenes()),
 
   /** A reading as it is written into the job. */
   testRecord: (

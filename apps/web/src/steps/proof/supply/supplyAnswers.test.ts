@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { applyOperation, checkedJob, type Job, readJob } from "@copperwright/engine";
+import { sceneSource } from "@copperwright/engine/scenes";
 import { expect, test } from "vitest";
 import type { Held } from "../../../engine/held.ts";
 import { supplyAnswers } from "./supplyAnswers.ts";
@@ -16,7 +17,8 @@ function demo(): Job {
 
 const job = demo();
 const checked = checkedJob(job);
-const held: Held = { job, checked: () => checked };
+const scenes = sceneSource(checked);
+const held: Held = { job, checked: () => checked, scenes: () => scenes };
 const asked = (question: Partial<Parameters<typeof supplyAnswers.supplyView>[1]>) => {
   const view = supplyAnswers.supplyView(held, { changes: [], traceText: null, ...question });
   if (!view.ok) throw new Error(view.refusals[0]!.message);

@@ -28,7 +28,7 @@ export interface SideQuestion {
 export function trySide(held: Held, asked: SideQuestion): SidePicture | null {
   const { light, bandMm, widthMm, heightMm } = asked;
   const checked = held.checked();
-  const scene = machineScene(checked, { widthMm, heightMm: heightMm - bandMm });
+  const scene = machineScene(held.scenes(), { widthMm, heightMm: heightMm - bandMm });
   if (scene === null) return null;
   const { job } = checked.design;
   const places = stationPlaces(scene.marks);
