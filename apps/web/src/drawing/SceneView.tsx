@@ -9,8 +9,8 @@ type SceneViewProps = {
   readonly picture: Picture;
   /** What the drawing is, read aloud. */
   readonly label: string;
-  /** What kind of thing an id in the drawing is; absent or null: it cannot be chosen. */
-  readonly kindOf?: (id: string) => Chosen["kind"] | null;
+  /** Which of the things drawn can be chosen: every mark of the engine says what it is. Absent: none. */
+  readonly kinds?: readonly Chosen["kind"][];
   /** Called with the id and where it stands on screen, after it is chosen. */
   readonly onPick?: (chosen: Chosen, at: { readonly x: number; readonly y: number }) => void;
   /** How the drawing fits the view at first: all of it, or its width. */
@@ -77,17 +77,17 @@ export function SceneView(props: SceneViewProps): ReactNode {
 export const PX_PER_MM = 4;
 
 function pickAt(props: SceneViewProps, target: Element | null, x: number, y: number): void {
-  const { kindOf, onPick } = props;
-  for (let at = target?.closest("[data-id]") ?? null; at !== null; ) {
-    const id = at.getAttribute("data-id") ?? "";
-    const kind = kindOf?.(id) ?? null;
-    if (kind !== null) {
+  const { kinds = [], onPick } = props;
+  for (let at = target?.closest("[data-of]") ?? null; at !== null; ) {
+    const id = at.getAttribute("data-id");
+    const kind = kinds.find((one) => one === at?.getAttribute("data-of"));
+    if (kind !== undefined && id !== null) {
       const chosen: Chosen = { kind, id };
       choose(chosen);
       onPick?.(chosen, { x, y });
       return;
     }
-    at = at.parentElement?.closest("[data-id]") ?? null;
+    at = at.parentElement?.closest("[data-of]") ?? null;
   }
   choose(null);
 }

@@ -35,6 +35,7 @@ export interface EngineApi {
   answer(
     name: AnswerName,
     question: unknown,
-    progress: (doneRatio: number, word: string) => void,
+    /** Told how far a long answer has come; absent: nobody listens. */
+    progress: ((doneRatio: number, word: string) => void) | undefined,
   ): unknown;
 }

@@ -1,6 +1,6 @@
 import * as Comlink from "comlink";
 import type { Answer, AnswerName, Question } from "./answers.ts";
-import type { EngineApi } from "./engineApi.ts";
+import type { EngineApi, Opened } from "./engineApi.ts";
 
 export type EngineClient = Comlink.Remote<EngineApi>;
 
@@ -18,6 +18,7 @@ export const front: EngineClient = startWorker();
 interface BackWorker {
   readonly client: EngineClient;
   text: string | null;
+  opened: Promise<Opened>;
 }
 
 const backs: BackWorker[] = [];
@@ -26,25 +27,41 @@ export async function ask<N extends AnswerName>(
   name: N,
   question: Question<N>,
 ): Promise<Answer<N>> {
-  return (await front.answer(name, question, Comlink.proxy(quiet))) as Answer<N>;
+  return (await front.answer(name, question, undefined)) as Answer<N>;
 }
 
-/** A long question: asked of the back worker about the document given; a second one (`which` 1) takes its share of what two can do, a third (2) answers while both are at work. */
+/**
+ * A long question: asked of a back worker about the document given; a second one (`workerIndex` 1) takes its share of what two can do, a third answers
+ * while both are at work. Document and question are sent together: a worker takes its messages in turn, so no other document comes between them.
+ */
 export async function askLong<N extends AnswerName>(
   text: string,
   name: N,
   question: Question<N>,
-  progress: (doneRatio: number, word: string) => void = quiet,
-  which: 0 | 1 | 2 = 0,
+  progress?: (doneRatio: number, word: string) => void,
+  workerIndex = 0,
 ): Promise<Answer<N>> {
-  backs[which] ??= { client: startWorker(), text: null };
-  const back = backs[which];
+  const back = backWorker(workerIndex);
   if (back.text !== text) {
-    const opened = await back.client.open(text);
-    if (!opened.ok) throw new Error(opened.refusals[0]?.message ?? "the job could not be read");
     back.text = text;
+    back.opened = back.client.open(text);
   }
-  return (await back.client.answer(name, question, Comlink.proxy(progress))) as Answer<N>;
+  const told = progress && Comlink.proxy(progress);
+  const [opened, answer] = await Promise.allSettled([
+    back.opened,
+    back.client.answer(name, question, told),
+  ]);
+  if (opened.status === "rejected") throw opened.reason;
+  if (!opened.value.ok) {
+    if (back.text === text) back.text = null;
+    throw new Error(opened.value.refusals[0]?.message ?? "the job could not be read");
+  }
+  if (answer.status === "rejected") throw answer.reason;
+  return answer.value as Answer<N>;
 }
 
-function quiet(): void {}
+function backWorker(index: number): BackWorker {
+  const none: Opened = { ok: false, refusals: [] };
+  backs[index] ??= { client: startWorker(), text: null, opened: Promise.resolve(none) };
+  return backs[index];
+}

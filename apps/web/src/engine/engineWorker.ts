@@ -29,20 +29,22 @@ function present(): OnTheBench {
   return held;
 }
 
-function checkedNow(): CheckedJob {
-  const now = present();
+function checkedOf(now: OnTheBench): CheckedJob {
   const { job, checkedBefore } = now;
   now.checked ??= checkedBefore === null ? checkedJob(job) : recheckedJob(checkedBefore, job);
   return now.checked;
 }
 
-function scenesNow(): SceneSource {
-  const now = present();
-  now.scenes ??= sceneSource(checkedNow(), now.scenesBefore);
+function scenesOf(now: OnTheBench): SceneSource {
+  now.scenes ??= sceneSource(checkedOf(now), now.scenesBefore);
   return now.scenes;
 }
 
-const view = (): Held => ({ job: present().job, checked: checkedNow, scenes: scenesNow });
+/** Of the job as it is now, whatever is opened or edited while a long answer is still being made. */
+function view(): Held {
+  const now = present();
+  return { job: now.job, checked: () => checkedOf(now), scenes: () => scenesOf(now) };
+}
 
 const api: EngineApi = {
   open(text) {
@@ -63,10 +65,10 @@ const api: EngineApi = {
     held = { job: done.job, checked: null, scenes: null, ...before };
     return { ok: true, job: done.job, inverse: done.inverse, changed: done.changed };
   },
-  check: () => checkedNow().result,
+  check: () => checkedOf(present()).result,
   consequence(operation) {
     const now = present();
-    const before = checkedNow();
+    const before = checkedOf(now);
     const done = applyOperation(now.job, operation);
     if (!done.ok) return done;
     const { result } = recheckedJob(before, done.job);
@@ -78,7 +80,7 @@ const api: EngineApi = {
     };
   },
   text: () => writeJob(present().job),
-  answer(name, question, progress) {
+  answer(name, question, progress = () => {}) {
     const answer = ANSWERS[name] as (held: Held, question: unknown, progress: unknown) => unknown;
     return answer(view(), question, progress);
   },

@@ -1,11 +1,12 @@
 import { Component, type ReactNode } from "react";
+import { faultText } from "../engine/faultText.ts";
 
 /** A fault of ours stays on its sheet: the frame, the job and what was saved go on. */
 export class FaultFence extends Component<{ children: ReactNode }, { message: string | null }> {
   override state: { message: string | null } = { message: null };
 
   static getDerivedStateFromError(error: unknown): { message: string } {
-    return { message: error instanceof Error ? error.message : String(error) };
+    return { message: faultText(error) };
   }
 
   override render(): ReactNode {

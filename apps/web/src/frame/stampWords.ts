@@ -1,4 +1,5 @@
 import type { CheckResult } from "@copperwright/engine";
+import { verdictWord } from "./verdictWord.ts";
 
 export interface StampWords {
   readonly verdict: string;
@@ -10,7 +11,6 @@ export interface StampWords {
 
 /** From the least to the most serious. */
 const ORDER = ["fit", "mend", "not-proven", "stop"];
-const WORDS: Readonly<Record<string, string>> = { "not-proven": "not proven" };
 const LONGEST_WHY_LETTERS = 90;
 
 /** What the stamp says. A full proof that comes out worse than the check has the word: nothing is called fit that the proof does not call fit. */
@@ -21,7 +21,7 @@ export function stampWords(result: CheckResult | null, proofVerdict: string | nu
   const isWorse =
     proofVerdict !== null && ORDER.indexOf(proofVerdict) > ORDER.indexOf(result.verdict);
   const verdict = isWorse ? proofVerdict : result.verdict;
-  const word = WORDS[verdict] ?? verdict;
+  const word = verdictWord(verdict);
   if (isWorse) {
     return {
       verdict,

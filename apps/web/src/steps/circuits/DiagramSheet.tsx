@@ -2,9 +2,7 @@ import { type ReactNode, useRef } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
 import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
-import { useBench } from "../../store/benchStore.ts";
 import { PinHandles } from "./PinHandles.tsx";
-import { thingKinds } from "./thingKinds.ts";
 import { useChosenInView } from "./useChosenInView.ts";
 import { WireHolds } from "./WireHolds.tsx";
 
@@ -13,11 +11,12 @@ type DiagramSheetProps = {
   readonly onPick: (at: { x: number; y: number }) => void;
 };
 
+const KINDS = ["wire", "part", "joint", "connector", "body", "pin"] as const;
+
 /** The diagram itself; what is chosen shows handles on its terminals, to be dragged to another. */
 export function DiagramSheet({ circuit, onPick }: DiagramSheetProps): ReactNode {
   const light = useLight();
   const { answer: view, isStale, fault } = useAnswer("circuitsDiagram", { circuit, light });
-  const job = useBench((bench) => bench.document!.job);
   const box = useRef<HTMLDivElement>(null);
   useChosenInView(box);
   if (fault !== null && view === null) {
@@ -36,7 +35,7 @@ export function DiagramSheet({ circuit, onPick }: DiagramSheetProps): ReactNode 
         keepsPlace
         picture={view.picture}
         label={`Diagram, ${view.title}. Arrows go along the current from the thing chosen`}
-        kindOf={thingKinds(job)}
+        kinds={KINDS}
         onPick={(_, at) => onPick(at)}
         fit="readable"
         over={

@@ -14,6 +14,7 @@ export const WireHolds = memo(function WireHolds({
           // A wire is drawn in several pieces, always in the same order.
           key={`${id} ${i}`}
           data-id={id}
+          data-of="wire"
           points={points.map(({ xMm, yMm }) => `${xMm},${yMm}`).join(" ")}
         />
       ))}

@@ -3,12 +3,11 @@ import { type ReactNode, useEffect, useState } from "react";
 import type { Consequence } from "../../engine/engineApi.ts";
 import { front } from "../../engine/engineClient.ts";
 import { SeverityTag } from "../../frame/SeverityTag.tsx";
+import { GRAVEST_FIRST } from "../../frame/verdictWord.ts";
 import { useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
 import { goTo } from "../../store/route.ts";
 import { consequenceText } from "./consequenceText.ts";
-
-const ORDER = ["stop", "mend", "not-proven", "advise"];
 
 /** What is worst about a thing, in one sentence, with the change that would mend it and what that change leads to. */
 export function WorstFinding({ ids }: { ids: readonly string[] }): ReactNode {
@@ -18,7 +17,7 @@ export function WorstFinding({ ids }: { ids: readonly string[] }): ReactNode {
     [subject.id, ...also].some((one) => ids.some((id) => one === id || isWithin(one, id)));
   const own = findings
     .filter((finding) => finding.accepted === null && isAbout(finding))
-    .sort((p, q) => ORDER.indexOf(p.severity) - ORDER.indexOf(q.severity));
+    .sort((p, q) => GRAVEST_FIRST.indexOf(p.severity) - GRAVEST_FIRST.indexOf(q.severity));
   const [worst] = own;
   if (worst === undefined) return null;
   const tried = worst.remedies.filter(({ change }) => change.length > 0);

@@ -1,18 +1,9 @@
-import type { Consequence, Counts } from "../../engine/engineApi.ts";
-
-const WORDS: readonly { readonly key: keyof Counts; readonly word: string }[] = [
-  { key: "stop", word: "stop" },
-  { key: "mend", word: "mend" },
-  { key: "notProven", word: "not proven" },
-  { key: "advise", word: "advise" },
-];
+import type { Consequence } from "../../engine/engineApi.ts";
+import { changedCounts } from "../../frame/changedCounts.ts";
 
 /** What a change leads to: every count that would change, worst first. */
 export function consequenceText(outcome: Consequence): string {
   if (!outcome.ok) return `cannot be done: ${outcome.refusals[0]?.message ?? "it does not fit"}`;
-  const { before, after } = outcome;
-  const changed = WORDS.filter(({ key }) => before[key] !== after[key]).map(
-    ({ key, word }) => `${word} ${before[key]} → ${after[key]}`,
-  );
+  const changed = changedCounts(outcome);
   return changed.length === 0 ? "no count changes" : changed.join(", ");
 }

@@ -1,4 +1,5 @@
 import { type ChangeEvent, type ReactNode, useState } from "react";
+import { base64Of } from "../../device/base64Of.ts";
 import { server } from "../../server/serverApi.ts";
 import { say } from "../../store/benchStore.ts";
 import { refreshJobs } from "./jobList.ts";
@@ -51,13 +52,4 @@ async function restore(file: File): Promise<void> {
   if (answer.kind === "refused") say(answer.refusal.message);
   if (answer.kind === "ok") say(`Taken back from ${file.name}.`);
   await refreshJobs();
-}
-
-function base64Of(file: File): Promise<string> {
-  return new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result).replace(/^data:[^,]*,/, ""));
-    reader.onerror = () => reject(reader.error);
-    reader.readAsDataURL(file);
-  });
 }

@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from "react";
 import type { Picture } from "../../drawing/picture.ts";
 import { useLight } from "../../drawing/useLight.ts";
+import { verdictWord } from "../../frame/verdictWord.ts";
 import { WireSwatch } from "../../frame/WireSwatch.tsx";
 import { useBench } from "../../store/benchStore.ts";
 import { goTo } from "../../store/route.ts";
@@ -8,8 +9,6 @@ import { archiveJob, type ListedJob, makeJob } from "./jobList.ts";
 import type { JobCardView } from "./jobsAnswers.ts";
 import { Revisions } from "./Revisions.tsx";
 import { useCardView } from "./useCardView.ts";
-
-const VERDICTS: Readonly<Record<string, string>> = { "not-proven": "not proven" };
 
 /** One machine on the wall. The whole upper part opens it; the verbs below are for the job as a thing. */
 export function JobCard({ job }: { job: ListedJob }): ReactNode {
@@ -31,7 +30,7 @@ export function JobCard({ job }: { job: ListedJob }): ReactNode {
         </div>
         <p className="job-facts">
           <span className={`job-verdict ${view?.verdict ?? "checking"}`}>
-            {view === null ? "being checked" : (VERDICTS[view.verdict] ?? view.verdict)}
+            {view === null ? "being checked" : verdictWord(view.verdict)}
           </span>
           <span className="note">
             {view === null

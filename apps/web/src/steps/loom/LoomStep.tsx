@@ -2,36 +2,32 @@ import { type ReactNode, useEffect } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
 import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
-import { noteStep, useBench } from "../../store/benchStore.ts";
+import { noteStep } from "../../store/benchStore.ts";
 import { Coverings } from "./Coverings.tsx";
 import { Joints } from "./Joints.tsx";
 import "./loom.css";
 import { Sections } from "./Sections.tsx";
 import { WireRoutes } from "./WireRoutes.tsx";
 
+const KINDS = ["run", "station"] as const;
+
 /** The loom as a thing: where it runs, how thick it is, what covers it, where its joints lie. */
 export default function LoomStep(): ReactNode {
   const light = useLight();
   const { answer: machine } = useAnswer("loomMachine", { light });
   const { answer: sections, fault } = useAnswer("loomSections", { light });
-  const job = useBench((bench) => bench.document?.job);
   useEffect(() => {
     const thickest = sections?.[0];
     if (thickest !== undefined) {
       noteStep("loom", { text: `${thickest.asLaidMm.toFixed(0)} mm`, box: "half" });
     }
   }, [sections]);
-  const runs = new Set(job?.runs.map(({ id }) => id));
   return (
     <div className="loom">
       <h1 className="only-spoken">Loom</h1>
       {machine !== null && (
         <div className="loom-machine">
-          <SceneView
-            picture={machine}
-            label="The loom on the machine"
-            kindOf={(id) => (runs.has(id) ? "run" : "station")}
-          />
+          <SceneView picture={machine} label="The loom on the machine" kinds={KINDS} />
         </div>
       )}
       {fault !== null && <p role="alert">The sections could not be drawn: {fault}</p>}

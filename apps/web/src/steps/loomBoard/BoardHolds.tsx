@@ -2,7 +2,7 @@ import { type PointerEvent, type ReactNode, useState } from "react";
 import { choose, useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
 import type { BoardHold, BoardView } from "./boardAnswers.ts";
-import { withNeighbours } from "./turnBranch.ts";
+import { turnedTo } from "./turnBranch.ts";
 
 const LEAST_DRAG_MM = 4;
 
@@ -42,7 +42,7 @@ function Hold({ hold, board }: { hold: BoardHold; board: BoardView }): ReactNode
     const isFar =
       drag !== null && Math.hypot(drag.xMm - hold.xMm, drag.yMm - hold.yMm) > LEAST_DRAG_MM;
     if (isFar && job !== undefined)
-      void edit(`turn the branch to ${hold.name}`, withNeighbours(job, board, hold, drag));
+      void edit(`turn the branch to ${hold.name}`, turnedTo(job, board, hold, drag));
     setDrag(null);
   };
   return (

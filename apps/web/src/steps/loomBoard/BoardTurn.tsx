@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { choose, useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
 import type { BoardHold, BoardView } from "./boardAnswers.ts";
-import { turned, withNeighbours } from "./turnBranch.ts";
+import { stationsBeside, turned, turnedTo } from "./turnBranch.ts";
 
 const STEP_DEG = 15;
 
@@ -61,13 +61,11 @@ export function BoardTurn({ board }: { board: BoardView }): ReactNode {
 function turn(board: BoardView, hold: BoardHold, deg: number): void {
   const job = useBench.getState().document?.job;
   if (job === undefined) return;
-  const beside = job.runs.flatMap(({ from, to }) =>
-    from === hold.station ? [to] : to === hold.station ? [from] : [],
-  );
+  const beside = stationsBeside(job, hold.station);
   const about = board.holds.find(({ station }) => beside.includes(station));
   if (about === undefined) return;
   void edit(
     `turn the branch to ${hold.name}`,
-    withNeighbours(job, board, hold, turned(hold, about, deg)),
+    turnedTo(job, board, hold, turned(hold, about, deg)),
   );
 }

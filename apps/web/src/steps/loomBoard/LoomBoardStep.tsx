@@ -4,7 +4,7 @@ import { SceneView } from "../../drawing/SceneView.tsx";
 import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { useLongAnswer } from "../../engine/useLongAnswer.ts";
-import { noteStep, useBench } from "../../store/benchStore.ts";
+import { noteStep } from "../../store/benchStore.ts";
 import { goTo } from "../../store/route.ts";
 import { PaperOptions } from "../papers/PaperOptions.tsx";
 import { usePaperChoice } from "../papers/usePaperChoice.ts";
@@ -12,6 +12,8 @@ import { BoardHolds } from "./BoardHolds.tsx";
 import { BoardTurn } from "./BoardTurn.tsx";
 import "./loomBoard.css";
 import type { BoardView } from "./boardAnswers.ts";
+
+const KINDS = ["wire", "station", "joint", "connector", "run", "part"] as const;
 
 /** The full-size drawing the loom is built on, with the edges of the sheets it is printed on. */
 export default function LoomBoardStep(): ReactNode {
@@ -63,24 +65,13 @@ export default function LoomBoardStep(): ReactNode {
           <SceneView
             picture={board.picture}
             label="Loom board"
-            kindOf={kindOf}
+            kinds={KINDS}
             over={<BoardHolds board={board} />}
           />
         )}
       </div>
     </div>
   );
-}
-
-function kindOf(id: string) {
-  const job = useBench.getState().document?.job;
-  if (job === undefined) return null;
-  if (job.wires.some((wire) => wire.id === id)) return "wire";
-  if (job.stations.some((station) => station.id === id)) return "station";
-  if (job.joints.some((joint) => joint.id === id)) return "joint";
-  if (job.connectors.some((connector) => connector.id === id)) return "connector";
-  if (job.runs.some((run) => run.id === id)) return "run";
-  return job.parts.some((part) => part.id === id) ? "part" : null;
 }
 
 function BoardFacts({ board, isStale }: { board: BoardView; isStale: boolean }): ReactNode {

@@ -1,42 +1,26 @@
 import type { Job, Operation } from "@copperwright/engine";
 import type { BoardHold, BoardPoint, BoardView } from "./boardAnswers.ts";
 
-/** The operation that lays a place of the board in another direction. Only the direction counts; the engine keeps every length true. */
-export function placeHold(
-  job: Job,
-  { shift }: BoardView,
-  hold: BoardHold,
-  to: BoardPoint,
-): Operation {
-  const board = {
-    ...job.layout.board,
-    [hold.station]: { xMm: Math.round(to.xMm - shift.xMm), yMm: Math.round(to.yMm - shift.yMm) },
-  };
-  return { op: "set", list: "job", path: ["layout", "board"], value: board };
-}
+/** Stations a run joins to this one. */
+export const stationsBeside = (job: Job, station: string): readonly string[] =>
+  job.runs.flatMap(({ from, to }) => (from === station ? [to] : to === station ? [from] : []));
 
-/** The place before it, which the direction is taken from, is kept where it lies now. */
-export function withNeighbours(
-  job: Job,
-  board: BoardView,
-  hold: BoardHold,
-  to: BoardPoint,
-): Operation {
-  const beside = job.runs
-    .filter((run) => run.from === hold.station || run.to === hold.station)
-    .map((run) => (run.from === hold.station ? run.to : run.from));
-  const kept = Object.fromEntries(
-    board.holds
-      .filter(
-        ({ station }) => beside.includes(station) && job.layout.board?.[station] === undefined,
-      )
-      .map(({ station, xMm, yMm }) => [
-        station,
-        { xMm: Math.round(xMm - board.shift.xMm), yMm: Math.round(yMm - board.shift.yMm) },
-      ]),
-  );
-  const placed = placeHold(job, board, hold, to) as { value: object };
-  return { op: "set", list: "job", path: ["layout", "board"], value: { ...kept, ...placed.value } };
+/**
+ * The operation that lays a place of the board in another direction. Only the direction counts; the engine keeps every length true. The places beside
+ * it, which the direction is taken from, are kept where they lie now.
+ */
+export function turnedTo(job: Job, board: BoardView, hold: BoardHold, to: BoardPoint): Operation {
+  const placed = job.layout.board ?? {};
+  const placeOf = ({ xMm, yMm }: BoardPoint): BoardPoint => ({
+    xMm: Math.round(xMm - board.shift.xMm),
+    yMm: Math.round(yMm - board.shift.yMm),
+  });
+  const beside = stationsBeside(job, hold.station);
+  const kept = board.holds
+    .filter(({ station }) => beside.includes(station) && placed[station] === undefined)
+    .map((one) => [one.station, placeOf(one)] as const);
+  const value = { ...Object.fromEntries(kept), ...placed, [hold.station]: placeOf(to) };
+  return { op: "set", list: "job", path: ["layout", "board"], value };
 }
 
 /** A point turned about another, degrees clockwise on the sheet. */

@@ -1,6 +1,8 @@
 import { zipSync } from "fflate";
 import { type ReactNode, useState } from "react";
+import { saveFile } from "../../device/saveFile.ts";
 import { askLong } from "../../engine/engineClient.ts";
+import { faultText } from "../../engine/faultText.ts";
 import { noteStep, say, useBench } from "../../store/benchStore.ts";
 import { useJobText } from "../../store/useJobText.ts";
 import type { MadeFile, PaperChoice } from "./papersAnswers.ts";
@@ -26,9 +28,7 @@ export function MakePapers({ choice }: { choice: PaperChoice }): ReactNode {
       noteStep("papers", { text: `${files.length} files`, box: "ticked" });
     } catch (error) {
       setMaking({ kind: "none" });
-      say(
-        `The papers could not be made: ${error instanceof Error ? error.message : String(error)}`,
-      );
+      say(`The papers could not be made: ${faultText(error)}`);
     }
   };
   if (making.kind === "making") {
@@ -61,7 +61,7 @@ function MadePapers({
     const zip = zipSync(Object.fromEntries(files.map((file) => [file.name, file.bytes])), {
       level: 6,
     });
-    save(`${name}-papers.zip`, zip, "application/zip");
+    saveFile(`${name}-papers.zip`, zip, "application/zip");
   };
   return (
     <div className="made">
@@ -80,7 +80,7 @@ function MadePapers({
             <button
               type="button"
               className="act small"
-              onClick={() => save(file, bytes, typeOf(file))}
+              onClick={() => saveFile(file, bytes, typeOf(file))}
             >
               save
             </button>
@@ -104,15 +104,6 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 const typeOf = (file: string): string =>
   TYPES[file.split(".").at(-1) ?? ""] ?? "application/octet-stream";
-
-function save(name: string, bytes: Uint8Array, type: string): void {
-  const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}
 
 /** Opens the file in a page of its own, where the reader's own print command keeps the scale at 100 %. */
 function print(bytes: Uint8Array): void {

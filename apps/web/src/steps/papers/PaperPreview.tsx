@@ -1,9 +1,7 @@
-import { type ReactNode, useEffect, useState } from "react";
-import type { Picture } from "../../drawing/picture.ts";
+import { type ReactNode, useState } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
 import { useLight } from "../../drawing/useLight.ts";
-import { askLong } from "../../engine/engineClient.ts";
-import { useJobText } from "../../store/useJobText.ts";
+import { useLongAnswer } from "../../engine/useLongAnswer.ts";
 import type { PaperChoice, PaperLine } from "./papersAnswers.ts";
 
 /** One sheet as it will be printed, with the way to the next. */
@@ -14,21 +12,11 @@ export function PaperPreview({
   line: PaperLine;
   choice: PaperChoice;
 }): ReactNode {
-  const text = useJobText();
   const light = useLight();
   const [index, setIndex] = useState(0);
-  const [picture, setPicture] = useState<Picture | null>(null);
   const at = Math.min(index, line.pageCount - 1);
-  useEffect(() => {
-    if (text === null) return;
-    let isCurrent = true;
-    void askLong(text, "papersPage", { choice, name: line.name, index: at, light }).then(
-      (made) => isCurrent && setPicture(made),
-    );
-    return () => {
-      isCurrent = false;
-    };
-  }, [text, light, line.name, at, choice]);
+  const question = { choice, name: line.name, index: at, light };
+  const { answer: picture } = useLongAnswer("papersPage", question);
   return (
     <section className="paper-preview" aria-label={`Preview of ${line.title}`}>
       <header className="care-row">

@@ -1,19 +1,17 @@
 import { type ReactNode, useEffect, useState } from "react";
-import { askLong } from "../../engine/engineClient.ts";
+import { useLongAnswer } from "../../engine/useLongAnswer.ts";
 import { noteStep } from "../../store/benchStore.ts";
-import { useJobText } from "../../store/useJobText.ts";
 import { MakePapers } from "./MakePapers.tsx";
 import { PaperOptions } from "./PaperOptions.tsx";
 import { PaperPreview } from "./PaperPreview.tsx";
 import "./papers.css";
-import type { PaperChoice, PaperLine } from "./papersAnswers.ts";
 import { TakeAway } from "./takeAway/TakeAway.tsx";
 import { usePaperChoice } from "./usePaperChoice.ts";
 
 /** Every sheet of the pack, looked at before it is printed; one or all saved or printed. */
 export default function PapersStep(): ReactNode {
   const [choice, setChoice] = usePaperChoice();
-  const { lines, fault, isStale } = usePaperList(choice);
+  const { answer: lines, fault, isStale } = useLongAnswer("papersList", choice);
   const [name, setName] = useState<string | null>(null);
   const open = lines?.find((line) => line.name === name) ?? lines?.[0];
   const pageCount = lines?.reduce((sum, line) => sum + line.pageCount, 0) ?? 0;
@@ -50,35 +48,4 @@ export default function PapersStep(): ReactNode {
       {open !== undefined && <PaperPreview key={open.name} line={open} choice={choice} />}
     </div>
   );
-}
-
-function usePaperList(choice: PaperChoice): {
-  readonly lines: readonly PaperLine[] | null;
-  readonly fault: string | null;
-  readonly isStale: boolean;
-} {
-  const text = useJobText();
-  const [state, setState] = useState<{
-    lines: readonly PaperLine[] | null;
-    fault: string | null;
-    isStale: boolean;
-  }>({
-    lines: null,
-    fault: null,
-    isStale: true,
-  });
-  useEffect(() => {
-    if (text === null) return;
-    let isCurrent = true;
-    setState((old) => ({ ...old, isStale: true }));
-    askLong(text, "papersList", choice).then(
-      (lines) => isCurrent && setState({ lines, fault: null, isStale: false }),
-      (error: unknown) =>
-        isCurrent && setState((old) => ({ ...old, fault: String(error), isStale: false })),
-    );
-    return () => {
-      isCurrent = false;
-    };
-  }, [text, choice]);
-  return state;
 }

@@ -1,9 +1,8 @@
 import { printNumber, printQuantity } from "@copperwright/engine/words";
 import type { ReactNode } from "react";
+import { verdictWord } from "../../frame/verdictWord.ts";
 import { useBench } from "../../store/benchStore.ts";
 import { useProofRun } from "./proofRun.ts";
-
-const WORDS: Readonly<Record<string, string>> = { "not-proven": "not proven" };
 
 /** What the full proof covered: states, faults, what was solved in full, the largest residual; how far the one being made has come. */
 export function ProofSummary(): ReactNode {
@@ -41,7 +40,7 @@ function Covered({
   return (
     <>
       <p>
-        Full proof: <b>{WORDS[verdict] ?? verdict}</b>
+        Full proof: <b>{verdictWord(verdict)}</b>
       </p>
       <p>
         <b>{count(coverage.productCount)}</b> combinations of switches stand for{" "}

@@ -1,5 +1,7 @@
 import type { Operation, Remedy } from "@copperwright/engine";
 import type { Consequence } from "../../engine/engineApi.ts";
+import { changedCounts } from "../../frame/changedCounts.ts";
+import { verdictWord } from "../../frame/verdictWord.ts";
 import type { SpokenFinding } from "./findingRows.ts";
 
 /** The changes of a remedy as one act; null where it is only words. */
@@ -10,24 +12,12 @@ export function operationOf({ change }: Remedy, finding: SpokenFinding): Operati
   return { op: "batch", name: `Mend ${finding.subject.id}`, operations };
 }
 
-const COUNTED = ["stop", "mend", "advise", "notProven"] as const;
-const SAID: Readonly<Record<(typeof COUNTED)[number], string>> = {
-  stop: "stop",
-  mend: "mend",
-  advise: "advise",
-  notProven: "not proven",
-};
-
 /** What a change would do to the check, told before it is made. */
 export function consequenceText(consequence: Consequence | null): string {
   if (consequence === null) return "being tried";
   if (!consequence.ok) return `cannot be done: ${consequence.refusals[0]?.message ?? ""}`;
-  const { before, after, verdict } = consequence;
-  const changed = COUNTED.filter((name) => before[name] !== after[name]).map(
-    (name) => `${SAID[name]} ${before[name]} → ${after[name]}`,
-  );
-  const words = verdict === "not-proven" ? "not proven" : verdict;
-  return `${changed.length === 0 ? "the check's counts stay" : changed.join(" · ")} · verdict then: ${words}`;
+  const changed = changedCounts(consequence);
+  return `${changed.length === 0 ? "the check's counts stay" : changed.join(" · ")} · verdict then: ${verdictWord(consequence.verdict)}`;
 }
 
 /** Fewer of the graver kind, with none graver still. */

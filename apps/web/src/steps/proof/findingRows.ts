@@ -1,4 +1,5 @@
 import type { CheckResult, Finding, ProveResult } from "@copperwright/engine";
+import { GRAVEST_FIRST } from "../../frame/verdictWord.ts";
 import type { Whereabouts } from "./whereabouts.ts";
 
 export type SpokenFinding = Finding & { readonly message: string };
@@ -9,8 +10,6 @@ export interface FindingRow {
   readonly finding: SpokenFinding;
   readonly from: "check" | "proof";
 }
-
-const ORDER = { stop: 0, "not-proven": 1, mend: 2, advise: 3 } as const;
 
 /** Both lists as one, the most dangerous first; what somebody answers for stands last. The same thing told by both is told once. */
 export function findingRows(
@@ -30,7 +29,7 @@ export function findingRows(
   for (const finding of proof?.findings ?? []) add(finding, "proof");
   const rank = ({ finding, from }: FindingRow): number =>
     (finding.accepted === null ? 0 : 100) +
-    10 * ORDER[finding.severity] +
+    10 * GRAVEST_FIRST.indexOf(finding.severity) +
     (from === "check" ? 0 : 1);
   return rows
     .map((row, k) => ({ row, k }))

@@ -1,6 +1,7 @@
 import type { ProveResult } from "@copperwright/engine";
 import { create } from "zustand";
 import { front } from "../../engine/engineClient.ts";
+import { faultText } from "../../engine/faultText.ts";
 import { useBench } from "../../store/benchStore.ts";
 import { sharedProof } from "./sharedProof.ts";
 
@@ -58,7 +59,7 @@ async function prove(): Promise<void> {
       useBench.setState({ proof: { verdict: result.verdict, ofEdit: editCount } });
     }
   } catch (error) {
-    const fault = error instanceof Error ? error.message : String(error);
+    const fault = faultText(error);
     useProofRun.setState({ fault, ofEdit: editCount });
   } finally {
     useProofRun.setState({ isRunning: false });

@@ -1,4 +1,5 @@
 import { type ChangeEvent, type ReactNode, useState } from "react";
+import { base64Of } from "../../device/base64Of.ts";
 import { LengthField } from "../../entry/LengthField.tsx";
 import { QuantityField } from "../../entry/QuantityField.tsx";
 import { server } from "../../server/serverApi.ts";
@@ -121,14 +122,5 @@ async function send(file: File): Promise<void> {
   await surveyEdit("lay a photograph underneath", {
     does: "photograph",
     photograph: { id, widthPx, heightPx, xMm, yMm, widthMm: FIRST_WIDTH_MM },
-  });
-}
-
-function base64Of(file: File): Promise<string> {
-  return new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result).replace(/^data:[^,]*,/, ""));
-    reader.onerror = () => reject(reader.error);
-    reader.readAsDataURL(file);
   });
 }

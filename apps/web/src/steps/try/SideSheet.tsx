@@ -20,6 +20,7 @@ type SideSheetProps = {
   readonly before: readonly LampView[] | null;
 };
 
+const KINDS = ["station", "run"] as const;
 const WIDE_MM = 130;
 /** Room for the names of the lamps above the machine. */
 const BAND_MM = 21;
@@ -43,9 +44,7 @@ export function SideSheet({ view, lamps, named = lamps, before }: SideSheetProps
           className="try-scene"
           picture={answer.picture}
           label="The machine from its left side, front left"
-          kindOf={(id) =>
-            answer.stations.some((station) => station.id === id) ? "station" : "run"
-          }
+          kinds={KINDS}
           onPick={({ kind, id }) => kind === "station" && offerPins(id)}
           over={
             <g className="try-over">

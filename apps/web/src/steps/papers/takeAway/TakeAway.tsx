@@ -1,5 +1,7 @@
 import { type ChangeEvent, type ReactNode, useState } from "react";
+import { saveFile } from "../../../device/saveFile.ts";
 import { ask, askLong } from "../../../engine/engineClient.ts";
+import { faultText } from "../../../engine/faultText.ts";
 import { say, useBench } from "../../../store/benchStore.ts";
 import { edit } from "../../../store/editing.ts";
 import { useJobText } from "../../../store/useJobText.ts";
@@ -14,16 +16,9 @@ export function TakeAway(): ReactNode {
     setBusy(true);
     try {
       const html = await askLong(text, "papersTakeAway", undefined);
-      const address = URL.createObjectURL(new Blob([html], { type: "text/html" }));
-      const link = document.createElement("a");
-      link.href = address;
-      link.download = `${name}-take-away.html`;
-      link.click();
-      setTimeout(() => URL.revokeObjectURL(address), 60_000);
+      saveFile(`${name}-take-away.html`, html, "text/html");
     } catch (error) {
-      say(
-        `The take-away could not be made: ${error instanceof Error ? error.message : String(error)}`,
-      );
+      say(`The take-away could not be made: ${faultText(error)}`);
     }
     setBusy(false);
   };

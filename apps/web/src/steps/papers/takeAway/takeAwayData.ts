@@ -5,6 +5,7 @@ import {
   type TestSheetSection,
   testSheetOf,
 } from "@copperwright/engine/scenes";
+import { verdictWord } from "../../../frame/verdictWord.ts";
 
 /** Everything the take-away shows: cards to build by, the test sheet, and a page for each fuse and circuit to find a fault by. */
 export interface TakeAwayData {
@@ -50,7 +51,7 @@ export function takeAwayData(checked: CheckedJob): TakeAwayData {
     revision: job.revision,
     fingerprint: fingerprint(job),
     supply: `${supply.nominalV} V, ${supply.earthPolarity} earth`,
-    verdict: result.verdict === "not-proven" ? "not proven" : result.verdict,
+    verdict: verdictWord(result.verdict),
     cards: buildCards(checked),
     sections: testSheetOf(checked),
     fuses: result.fuses.map(({ fuse, ratingA, dies, protects }) => ({

@@ -1,11 +1,9 @@
 import type { ConvertTo, Job } from "@copperwright/engine";
-import { type ReactNode, useEffect, useState } from "react";
-import { askLong } from "../../../engine/engineClient.ts";
+import { type ReactNode, useState } from "react";
+import { useLongAnswer } from "../../../engine/useLongAnswer.ts";
 import { useBench } from "../../../store/benchStore.ts";
-import { useJobText } from "../../../store/useJobText.ts";
 import { useStockText } from "../../parts/useStockText.ts";
 import { ConversionPlan } from "./ConversionPlan.tsx";
-import type { ConversionView } from "./supplyAnswers.ts";
 import { SUPPLY_WORKER } from "./useSupplyAsking.ts";
 
 const VOLTS = [6, 12] as const;
@@ -22,7 +20,10 @@ export function ConvertTopic(): ReactNode {
     ...(earth !== earthPolarity && { earth }),
   };
   const isSame = Object.keys(to).length === 0;
-  const { view, isStale, fault } = useConversion(isSame ? null : to);
+  const [stockText] = useStockText();
+  const question = isSame ? null : { to, stockText };
+  const { answer, isStale, fault } = useLongAnswer("supplyConversion", question, SUPPLY_WORKER);
+  const view = fault === null ? answer : null;
   return (
     <>
       <div className="proof-picks">
@@ -85,38 +86,4 @@ function Picks<T extends string | number>({
       ))}
     </div>
   );
-}
-
-interface Planned {
-  readonly view: ConversionView | null;
-  readonly isStale: boolean;
-  readonly fault: string | null;
-}
-
-function useConversion(to: ConvertTo | null): Planned {
-  const text = useJobText();
-  const [stockText] = useStockText();
-  const words = JSON.stringify(to);
-  const [state, setState] = useState<Planned>({ view: null, isStale: true, fault: null });
-  useEffect(() => {
-    const asked = JSON.parse(words) as ConvertTo | null;
-    if (text === null || asked === null) return;
-    let isCurrent = true;
-    setState((old) => ({ ...old, isStale: true }));
-    const question = { to: asked, stockText };
-    askLong(text, "supplyConversion", question, undefined, SUPPLY_WORKER).then(
-      (view) => isCurrent && setState({ view, isStale: false, fault: null }),
-      (error: unknown) =>
-        isCurrent &&
-        setState({
-          view: null,
-          isStale: false,
-          fault: error instanceof Error ? error.message : String(error),
-        }),
-    );
-    return () => {
-      isCurrent = false;
-    };
-  }, [text, words, stockText]);
-  return state;
 }

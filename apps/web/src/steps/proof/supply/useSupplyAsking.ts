@@ -1,5 +1,6 @@
 import { useEffect } from "react";
 import { askLong } from "../../../engine/engineClient.ts";
+import { faultText } from "../../../engine/faultText.ts";
 import { useBench } from "../../../store/benchStore.ts";
 import { useJobText } from "../../../store/useJobText.ts";
 import { supplyOf, useSupply } from "./supplyStore.ts";
@@ -24,7 +25,7 @@ export function useSupplyAsking(): void {
         isCurrent &&
         useSupply.setState({
           isStale: false,
-          fault: error instanceof Error ? error.message : String(error),
+          fault: faultText(error),
         }),
     );
     return () => {
