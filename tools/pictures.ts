@@ -5,26 +5,10 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { goToStep, openDemo, settled, startBench } from "../apps/web/tests/benchForTests.ts";
+import { JOB_STEPS, SCREENS } from "../apps/web/tests/everyScreen.ts";
 import { ROOT } from "./sourceFiles.ts";
 
 const DEMOS = ["Two spot lamps", "Aldreth", "Brenzach", "Minazuru", "Orivesta"];
-const STEPS = [
-  "survey",
-  "circuits",
-  "try",
-  "proof",
-  "loom",
-  "loomBoard",
-  "parts",
-  "build",
-  "test",
-  "papers",
-];
-const SIZES = [
-  [1440, 900],
-  [1024, 768],
-  [390, 844],
-] as const;
 const LIGHTS = ["paper", "night"] as const;
 const REST_MS = 2500;
 
@@ -33,14 +17,14 @@ const out = join(ROOT, "out/pictures");
 mkdirSync(out, { recursive: true });
 const bench = await startBench();
 try {
-  for (const [width, height] of SIZES) {
+  for (const { width, height } of SCREENS) {
     for (const palette of LIGHTS) {
       const { context, page } = await bench.device({ width, height, palette });
       page.on("pageerror", (error) => console.error(`page error: ${error.message}`));
       for (const demo of DEMOS.filter((name) => name.toLowerCase().includes(demoWord))) {
         await page.goto(`${bench.origin}/#/jobs`);
         await openDemo(page, demo);
-        for (const step of STEPS.filter((name) => name.includes(stepWord))) {
+        for (const step of JOB_STEPS.filter((name) => name.includes(stepWord))) {
           await goToStep(page, step);
           await settled(page);
           await page.waitForTimeout(REST_MS);

@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { axeFaults } from "./axeFaults.ts";
 import { goToStep, openDemo, type RunningBench, settled, startBench } from "./benchForTests.ts";
 
 let bench: RunningBench;
@@ -11,8 +11,6 @@ afterAll(() => bench.end());
 
 /** What is asked of a worker on a busy machine takes its time. */
 const soon = <T>(read: () => Promise<T>) => expect.poll(read, { timeout: 20_000 });
-
-const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
 async function circuits(options = {}): Promise<Page> {
   const { page } = await bench.device(options);
@@ -140,8 +138,7 @@ describe("circuits", () => {
     const lead = (await page.locator('.wire-holds [data-id="A01"]').first().boundingBox())!;
     await page.mouse.click(lead.x + lead.width / 2, lead.y + 20);
     await page.getByRole("region", { name: "Wire A01" }).waitFor();
-    const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-    expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.target}`)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     const slip = (await page.locator(".slip").boundingBox())!;
     expect(slip.x).toBeLessThanOrEqual(1);
     expect(slip.width).toBeGreaterThan(385);

@@ -1,26 +1,12 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axeFaults } from "./axeFaults.ts";
 import { goToStep, openDemo, type RunningBench, settled, startBench } from "./benchForTests.ts";
+import { JOB_STEPS, SCREENS } from "./everyScreen.ts";
 
-const STEPS = [
-  "survey",
-  "circuits",
-  "try",
-  "proof",
-  "loom",
-  "loomBoard",
-  "parts",
-  "build",
-  "test",
-  "papers",
-];
-const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
-const SIZES = [
-  { width: 1440, height: 900, palette: "paper" },
-  { width: 1024, height: 768, palette: "night" },
-  { width: 390, height: 844, palette: "paper" },
-] as const;
+const SIZES = SCREENS.map(
+  (screen, i) => ({ ...screen, palette: i === 1 ? "night" : "paper" }) as const,
+);
 
 let bench: RunningBench;
 beforeAll(async () => {
@@ -33,17 +19,6 @@ async function atRest(page: Page): Promise<void> {
   await settled(page);
   await page.locator("#sheet .waiting").waitFor({ state: "detached" });
   await page.waitForTimeout(600);
-}
-
-async function axeFaults(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-  return violations.map(
-    ({ id, nodes }) =>
-      `${id}: ${nodes
-        .map((node) => node.target.join(" "))
-        .slice(0, 3)
-        .join(" | ")}`,
-  );
 }
 
 /** Letters smaller than allowed, outside drawings (which zoom). */
@@ -74,7 +49,7 @@ describe.each(SIZES)("at $width x $height, $palette", ({ width, height, palette 
     page.on("pageerror", (error) => faults.push(`page error: ${error.message}`));
     faults.push(...(await axeFaults(page)).map((fault) => `jobs ${fault}`));
     await openDemo(page, "Aldreth");
-    for (const step of STEPS) {
+    for (const step of JOB_STEPS) {
       await goToStep(page, step);
       await atRest(page);
       const alert = await page.locator("#sheet .fault").count();
@@ -100,7 +75,7 @@ describe("by keyboard alone", () => {
     await page.keyboard.press("Enter");
     await page.waitForURL(/#\/job\//);
     await settled(page);
-    for (const step of STEPS.slice(1)) {
+    for (const step of JOB_STEPS.slice(1)) {
       await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
       await page.keyboard.press("]");
       await page.locator(`.frame[data-step="${step}"]`).waitFor();
@@ -146,7 +121,7 @@ describe("a hostile job", () => {
     await pick("evil.json", JSON.stringify(job));
     await page.waitForURL(/#\/job\//);
     await settled(page);
-    for (const step of STEPS) {
+    for (const step of JOB_STEPS) {
       await goToStep(page, step);
       await atRest(page);
       expect(await page.locator("#sheet img[src=x], #sheet b:text-is('1')").count(), step).toBe(0);

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { axeFaults } from "./axeFaults.ts";
 import { type RunningBench, saved, settled, startBench } from "./benchForTests.ts";
 
 /** A machine busy with other work takes its time; nothing here is judged by it. */
@@ -44,10 +44,6 @@ async function atProof(options: Parameters<RunningBench["device"]>[0] = {}): Pro
 
 const stamp = (page: Page): Promise<string> => page.locator(".stamp:visible").first().innerText();
 const headline = (page: Page): Promise<string> => page.locator(".proof-open h1").innerText();
-const axe = async (page: Page): Promise<readonly string[]> =>
-  (
-    await new AxeBuilder({ page }).withTags(["wcag2a", "wcag2aa", "wcag22aa"]).analyze()
-  ).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target.join(" ")}`);
 
 test("the worst is open with its working and place; its remedy is tried, applied, seen and undone by name", async () => {
   const page = await atProof();
@@ -64,7 +60,7 @@ test("the worst is open with its working and place; its remedy is tried, applied
   expect(await page.locator(".sum-undo-words").innerText()).toMatch(/Undo\s+\S+/);
   await page.locator(".sum-undo .square").click();
   await expect.poll(() => stamp(page), { timeout: 20_000 }).toBe(before);
-  expect(await axe(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 test("an input of the working leads to what it came from, and the list narrows to what touches it", async () => {
@@ -116,7 +112,7 @@ test("the full proof is made in the background; fuses, wires and the truth table
   expect(await page.locator(".proof-table tbody tr").count()).toBeGreaterThan(100);
   await page_("truth table").click();
   expect(await page.locator(".proof-table tbody tr").count()).toBeGreaterThan(5);
-  expect(await axe(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 test("on a phone the list comes first, one finding fills the screen, nothing runs off the side", async () => {
@@ -126,7 +122,7 @@ test("on a phone the list comes first, one finding fills the screen, nothing run
   await page.locator(".proof-open h1").waitFor();
   const over = await page.locator("#sheet").evaluate((box) => box.scrollWidth - box.clientWidth);
   expect(over).toBeLessThanOrEqual(0);
-  expect(await axe(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await page.getByRole("button", { name: "list", exact: true }).click();
   await page.locator(".proof-row").first().waitFor();
 });

@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { axeFaults } from "./axeFaults.ts";
 import { type RunningBench, startBench } from "./benchForTests.ts";
 
 /** A machine busy with other work takes its time; nothing here is judged by it. */
@@ -50,10 +50,6 @@ async function atSupply(options: Parameters<RunningBench["device"]>[0] = {}): Pr
 
 const lead = (page: Page): Promise<string> => page.locator(".supply-lead").first().innerText();
 const sum = (page: Page): Promise<string> => page.locator(".sum-first").innerText();
-const axe = async (page: Page): Promise<readonly string[]> =>
-  (
-    await new AxeBuilder({ page }).withTags(["wcag2a", "wcag2aa", "wcag22aa"]).analyze()
-  ).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target.join(" ")}`);
 
 test("the balance speed opens its working; watts thought of raise it and leave the job alone", async () => {
   const page = await atSupply();
@@ -151,7 +147,7 @@ test.each([
           .waitFor({ timeout: ANSWER_MS });
       }
       expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
-      expect(await axe(page), question).toEqual([]);
+      expect(await axeFaults(page), question).toEqual([]);
     }
   },
 );

@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { axeFaults } from "./axeFaults.ts";
 import { goToStep, openDemo, type RunningBench, saved, startBench } from "./benchForTests.ts";
 
 /** A machine busy with other work takes its time; nothing here is judged by it. */
@@ -29,10 +29,6 @@ const put = (page: Page, name: string, position: string): Promise<void> =>
 const lampRow = (page: Page, name: string) =>
   page.locator("section[aria-label='Lamps and loads'] .try-row", { hasText: name }).first();
 const figure = (page: Page) => page.locator(".try-figure");
-const axe = async (page: Page): Promise<readonly string[]> =>
-  (
-    await new AxeBuilder({ page }).withTags(["wcag2a", "wcag2aa", "wcag22aa"]).analyze()
-  ).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target.join(" ")}`);
 
 describe("by mouse", () => {
   test("a switch worked on its contact table lights the lamp; the meter shows the sign of a positive-earth machine; an open puts it out", async () => {
@@ -50,7 +46,7 @@ describe("by mouse", () => {
       .toContain("on the bench");
     await expect.poll(() => lampRow(page, "head").innerText()).toContain("should light");
     await expect.poll(() => page.locator(".try-meter").innerText()).toContain("when well");
-    expect(await axe(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     await page.getByRole("button", { name: "put right", exact: true }).click();
     await expect.poll(() => lampRow(page, "head").innerText()).toContain("%");
     expect(await page.locator(".stamp:visible").first().innerText()).not.toContain("on the bench");
@@ -129,7 +125,7 @@ test("on a phone nothing runs off the side and every control can be hit", async 
     .locator(".try .act:not(.small)")
     .evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().height < 71).length);
   expect(low).toBe(0);
-  expect(await axe(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 test("a hidden fault never reaches the page that hunts it; a wrong guess is wrong, the right one right, the minutes are counted", async () => {
@@ -161,7 +157,7 @@ test("a hidden fault never reaches the page that hunts it; a wrong guess is wron
   await guess(feed);
   await expect.poll(() => verdict.locator("ul").innerText()).toContain("found it");
   expect(await page.getByLabel("The complaint").innerText()).toMatch(/\d+ min\s+of 20/);
-  expect(await axe(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 const verdictWire = async (page: Page, feed: string): Promise<string> =>
