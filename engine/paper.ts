@@ -20,6 +20,7 @@ import {
   type BoardPrint,
   boardPrintFaults,
   type PackPaper,
+  type PaperInput,
   packPapers,
   paperInput,
 } from "./papers/index.ts";
@@ -34,6 +35,7 @@ export {
   type BoardPrint,
   type BoardPrintFault,
   boardPrintFaults,
+  type PaperInput,
   readingBehindMm,
 } from "./papers/index.ts";
 
@@ -94,19 +96,14 @@ export async function packFiles(
   checked: CheckedJob,
   options: PackOptions,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
-  const { design, result } = checked;
-  const { fingerprint, paper, fonts, onPaper, ink = "colour", proof } = options;
+  const { result } = checked;
+  const { fingerprint, paper, fonts, onPaper, ink = "colour" } = options;
   const [fault] = boardPrintFaults(options.board ?? {});
   if (fault !== undefined) {
     throw new Error(`${fault.field} ${fault.foundMm} is not ${fault.leastMm} to ${fault.mostMm}`);
   }
-  const input = paperInput(design, result, { fingerprint, paper, stock: options.stock });
+  const { input, papers } = papersOf(checked, options);
   const isAllBlack = ink === "black";
-  const print = { ...BOARD_PRINT, ...options.board, paper };
-  const shown = proof === undefined ? null : { result: proof, plots: timeCurrentsOf(checked) };
-  const papers = packPapers(input, print, shown).filter(
-    ({ isBlack }) => !(isAllBlack && isBlack === true),
-  );
   const plain = await unwrapped(fonts);
   const laid: PdfLayouts = new Map();
   const files = new Map<string, Uint8Array>();
@@ -156,15 +153,29 @@ export interface PackSheets {
 
 /** The papers `packFiles` would write, as scenes: for a screen that shows them. */
 export function packSheets(
-  { design, result }: CheckedJob,
-  { fingerprint, paper, board }: Pick<PackOptions, "fingerprint" | "paper" | "board">,
+  checked: CheckedJob,
+  options: Omit<PackOptions, "fonts" | "onPaper">,
 ): readonly PackSheets[] {
-  const input = paperInput(design, result, { fingerprint, paper });
-  return packPapers(input, { ...BOARD_PRINT, ...board, paper }).map(({ name, title, sheets }) => ({
+  const { input, papers } = papersOf(checked, options);
+  return papers.map(({ name, title, sheets }) => ({
     name,
     title,
     document: framedDocument(input.info, title, sheets),
   }));
+}
+
+/** Every paper of a pack, laid out. */
+function papersOf(
+  checked: CheckedJob,
+  { fingerprint, paper, board, ink, proof, stock }: Omit<PackOptions, "fonts" | "onPaper">,
+): { readonly input: PaperInput; readonly papers: readonly PackPaper[] } {
+  const { design, result } = checked;
+  const input = paperInput(design, result, { fingerprint, paper, stock });
+  const print = { ...BOARD_PRINT, ...board, paper };
+  const shown = proof === undefined ? null : { result: proof, plots: timeCurrentsOf(checked) };
+  const papers = packPapers(input, print, shown);
+  // A paper in black beside its twin in colour is one too many where all are black.
+  return { input, papers: papers.filter(({ isBlack }) => !(ink === "black" && isBlack === true)) };
 }
 
 /** Fonts as the PDF library reads them quickest, unwrapped once for all papers. */

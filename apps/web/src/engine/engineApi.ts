@@ -1,17 +1,8 @@
-import type { CheckResult, Job, Operation, Refusal } from "@copperwright/engine";
+import type { CheckResult, Job, Operation, OperationApplied, Refusal } from "@copperwright/engine";
 import type { AnswerName } from "./answers.ts";
 
 export type Opened =
   | { readonly ok: true; readonly job: Job; readonly text: string }
-  | { readonly ok: false; readonly refusals: readonly Refusal[] };
-
-export type Applied =
-  | {
-      readonly ok: true;
-      readonly job: Job;
-      readonly inverse: Operation;
-      readonly changed: readonly string[];
-    }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
 /** What an edit would lead to, tried on a copy: the counts before and after, or why it cannot be done. */
@@ -26,7 +17,7 @@ export interface EngineApi {
   /** Reads a document and holds it. */
   open(text: string): Opened;
   /** Does one operation to the job held. Nothing changes where it is refused. */
-  apply(operation: Operation): Applied;
+  apply(operation: Operation): OperationApplied;
   /** The check of the job held. */
   check(): CheckResult;
   consequence(operation: Operation): Consequence;

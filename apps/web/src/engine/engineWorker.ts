@@ -63,7 +63,7 @@ const api: EngineApi = {
       scenesBefore: now.scenes ?? now.scenesBefore,
     };
     held = { job: done.job, checked: null, scenes: null, ...before };
-    return { ok: true, job: done.job, inverse: done.inverse, changed: done.changed };
+    return done;
   },
   check: () => checkedOf(present()).result,
   consequence(operation) {

@@ -5,6 +5,7 @@ import { askLong } from "../../engine/engineClient.ts";
 import { faultText } from "../../engine/faultText.ts";
 import { noteStep, say, useBench } from "../../store/benchStore.ts";
 import { useJobText } from "../../store/useJobText.ts";
+import { proveForPapers } from "./keptProof.ts";
 import type { MadeFile, PaperChoice } from "./papersAnswers.ts";
 
 type Making =
@@ -19,8 +20,9 @@ export function MakePapers({ choice }: { choice: PaperChoice }): ReactNode {
   const [making, setMaking] = useState<Making>({ kind: "none" });
   const make = async (): Promise<void> => {
     if (text === null) return;
-    setMaking({ kind: "making", ratio: 0, word: "beginning" });
+    setMaking({ kind: "making", ratio: 0, word: "proving it" });
     try {
+      await proveForPapers(text);
       const files = await askLong(text, "papersPack", choice, (ratio, word) =>
         setMaking({ kind: "making", ratio, word }),
       );

@@ -5,13 +5,21 @@ import { MakePapers } from "./MakePapers.tsx";
 import { PaperOptions } from "./PaperOptions.tsx";
 import { PaperPreview } from "./PaperPreview.tsx";
 import "./papers.css";
+import { useProofKept } from "./keptProof.ts";
 import { TakeAway } from "./takeAway/TakeAway.tsx";
 import { usePaperChoice } from "./usePaperChoice.ts";
 
 /** Every sheet of the pack, looked at before it is printed; one or all saved or printed. */
 export default function PapersStep(): ReactNode {
   const [choice, setChoice] = usePaperChoice();
-  const { answer: lines, fault, isStale } = useLongAnswer("papersList", choice);
+  const {
+    answer: lines,
+    fault,
+    isStale,
+  } = useLongAnswer("papersList", {
+    choice,
+    hasProof: useProofKept(),
+  });
   const [name, setName] = useState<string | null>(null);
   const open = lines?.find((line) => line.name === name) ?? lines?.[0];
   const pageCount = lines?.reduce((sum, line) => sum + line.pageCount, 0) ?? 0;

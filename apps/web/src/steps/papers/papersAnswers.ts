@@ -1,4 +1,4 @@
-import { fingerprint } from "@copperwright/engine";
+import { fingerprint, type ProveResult } from "@copperwright/engine";
 import {
   PAPER_FONT_FILES,
   type PackSheets,
@@ -39,18 +39,36 @@ export interface MadeFile {
 /** Sheets last asked for; laid out once for all previews of the same job and paper. */
 let laidOut: { readonly key: string; readonly sheets: readonly PackSheets[] } | null = null;
 
+/** The full proof that goes with the papers, and the job it is of. */
+let proved: { readonly fingerprint: string; readonly result: ProveResult } | null = null;
+
+/** Of exactly this job; absent: none has been made of it. */
+function proofOf(print: string): { readonly proof?: ProveResult } {
+  return proved?.fingerprint === print ? { proof: proved.result } : {};
+}
+
 function sheetsOf(held: Held, choice: PaperChoice): readonly PackSheets[] {
   const print = fingerprint(held.job);
-  const key = `${print} ${JSON.stringify(choice)}`;
+  const proof = proofOf(print);
+  const key = `${print} ${JSON.stringify(choice)} ${"proof" in proof}`;
   if (laidOut?.key !== key) {
-    const sheets = packSheets(held.checked(), { fingerprint: print, ...choice });
+    const sheets = packSheets(held.checked(), { fingerprint: print, ...choice, ...proof });
     laidOut = { key, sheets };
   }
   return laidOut.sheets;
 }
 
 export const papersAnswers = {
-  papersList: (held: Held, choice: PaperChoice): readonly PaperLine[] =>
+  /** Keeps the proof of the job held beside its papers. */
+  papersKeepProof(held: Held, result: ProveResult): void {
+    proved = { fingerprint: fingerprint(held.job), result };
+  },
+
+  /** `hasProof` only says that the list is to be made again once a proof is there. */
+  papersList: (
+    held: Held,
+    { choice }: { readonly choice: PaperChoice; readonly hasProof: boolean },
+  ): readonly PaperLine[] =>
     sheetsOf(held, choice).map(({ name, title, document }) => ({
       name,
       title,
@@ -75,16 +93,18 @@ export const papersAnswers = {
   papersTicks: (held: Held, { text }: { readonly text: string }): TicksRead =>
     readTicks(held.job, text),
 
-  /** Every file of the pack, as the command `pack` writes them: same job, same bytes. */
+  /** Every file of the pack, as the command `pack` makes them. */
   async papersPack(
     held: Held,
     choice: PaperChoice,
     progress: Progress,
   ): Promise<readonly MadeFile[]> {
     const fonts = await fetchFonts();
+    const print = fingerprint(held.job);
     const files = await packFiles(held.checked(), {
-      fingerprint: fingerprint(held.job),
+      fingerprint: print,
       ...choice,
+      ...proofOf(print),
       fonts,
       onPaper: (title, index, count) => progress(index / count, title),
     });

@@ -1,8 +1,8 @@
 import { printQuantity } from "@copperwright/engine/words";
 import type { ReactNode } from "react";
+import { useWidthPx } from "../../drawing/useWidthPx.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { currentWords, ROOMY_PX, TimeCurrentPlot } from "./TimeCurrentPlot.tsx";
-import { useWidthPx } from "./useWidthPx.ts";
 
 const HEIGHT_PX = 372;
 const LOW_PX = 320;

@@ -10,11 +10,13 @@ import {
   proofWork,
   provedResult,
   proveFirst,
+  proveOnTrial,
   proveSecond,
   type SecondPart,
   type Share,
   type TimeCurrent,
   timeCurrentOf,
+  withTriedChanges,
 } from "@copperwright/engine";
 import type { Progress } from "../../engine/answers.ts";
 import type { Held } from "../../engine/held.ts";
@@ -83,14 +85,15 @@ export const proofAnswers = {
       progress(between(FIRST_RATIO, SECOND_RATIO, done / of), "every wire and every short"),
     ),
   proofResult: (
-    _held: Held,
+    held: Held,
     { proof, seconds }: OfProof & { readonly seconds: readonly SecondPart[] },
     progress: Progress,
   ): ProveResult => {
     const { work, first } = workOf(proof);
     if (first === null) throw new Error("the first shares of this proof were not put together");
     progress(SECOND_RATIO, "changes that would mend it");
-    return provedResult(work, first, seconds, {});
+    const result = provedResult(work, first, seconds, {});
+    return withTriedChanges(preparedProof(held.checked().design), result, proveOnTrial);
   },
   /** One size up or down of what a finding names, for a finding that brings no change of its own. */
   proofChanges: (

@@ -43,6 +43,25 @@ export function proveSoon(): void {
   timer = setTimeout(() => void prove(), useProofRun.getState().result === null ? 0 : REST_MS);
 }
 
+/** The proof of the job as it stands, made if need be; null where it could not be made. */
+export function provedNow(): Promise<ProveResult | null> {
+  const { editCount } = useBench.getState();
+  const made = ({ ofEdit, result, fault }: ProofRun): ProveResult | null | undefined =>
+    ofEdit !== editCount ? undefined : fault === null ? result : null;
+  return new Promise((resolve) => {
+    const stop = useProofRun.subscribe((run) => {
+      const now = made(run);
+      if (now === undefined) return;
+      stop();
+      resolve(now);
+    });
+    const already = made(useProofRun.getState());
+    if (already === undefined) return proveSoon();
+    stop();
+    resolve(already);
+  });
+}
+
 async function prove(): Promise<void> {
   const { isRunning } = useProofRun.getState();
   const { editCount, document } = useBench.getState();

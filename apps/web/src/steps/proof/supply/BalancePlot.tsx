@@ -1,7 +1,7 @@
 import type { Balance } from "@copperwright/engine";
 import { printQuantity } from "@copperwright/engine/words";
 import type { ReactNode } from "react";
-import { useWidthPx } from "../useWidthPx.ts";
+import { useWidthPx } from "../../../drawing/useWidthPx.ts";
 import { axisOf, linePath, type PlotPaper, plotPaper } from "./linePlot.ts";
 import { PlotGround } from "./PlotGround.tsx";
 import { rpmText } from "./supplyWords.ts";

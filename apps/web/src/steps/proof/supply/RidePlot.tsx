@@ -1,7 +1,7 @@
 import type { SupplyAnswer } from "@copperwright/engine";
 import { printNumber } from "@copperwright/engine/words";
 import type { ReactNode } from "react";
-import { useWidthPx } from "../useWidthPx.ts";
+import { useWidthPx } from "../../../drawing/useWidthPx.ts";
 import { axisOf, linePath, type PlotPaper, plotPaper, spreadApart } from "./linePlot.ts";
 import { PlotGround } from "./PlotGround.tsx";
 import { rideWord } from "./topicAnswer.ts";

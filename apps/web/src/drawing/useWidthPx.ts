@@ -1,11 +1,11 @@
 import { type RefObject, useEffect, useRef, useState } from "react";
 
 /** The width a box has on screen, px; 0 until it is known. */
-export function useWidthPx(): {
-  readonly box: RefObject<HTMLDivElement | null>;
+export function useWidthPx<E extends HTMLElement = HTMLDivElement>(): {
+  readonly box: RefObject<E | null>;
   readonly widthPx: number;
 } {
-  const box = useRef<HTMLDivElement>(null);
+  const box = useRef<E>(null);
   const [widthPx, setWidth] = useState(0);
   useEffect(() => {
     if (box.current === null) return;
