@@ -1,5 +1,6 @@
 import type { BranchOverride, CurveLaw, Law, RelaySettlement } from "../network/index.ts";
 import { figure } from "../tables/index.ts";
+import { exciterCurve, isBeyondKnee } from "./exciterCurve.ts";
 import { generatorCurrentA, openCircuitV, shortedCurrentA } from "./generatorLine.ts";
 import { OPEN } from "./jobElement.ts";
 import type { SupplyRow } from "./operateResult.ts";
@@ -20,11 +21,6 @@ const MOST_ROUNDS = 60;
 const AT_REST_V = 1e-7;
 /** So has a field current that moves by less, A. */
 const AT_REST_A = 1e-7;
-/** What feeds an alternator's own field, Ω: far under any field winding. */
-const EXCITER_OHM = 0.1;
-const EXCITER_REVERSE_S = 1e-6;
-/** A machine too slow to give anything is still drawn as a curve that rises, A. */
-const LEAST_EXCITER_A = 1e-3;
 
 /** What is controlled from elsewhere, one source. */
 interface Control {
@@ -33,6 +29,8 @@ interface Control {
   readonly cutOutClosed: boolean;
   /** Volts it feeds its field with; null: not excited. */
   readonly exciterV: number | null;
+  /** It gives all the machine can: the resistance before the field is not what limits it. */
+  readonly isExciterLimited: boolean;
   /** Null until it is known whether its field was fed. */
   readonly started: boolean | null;
   /** A dynamo's own field, A: it makes this on top of the output its points state. */
@@ -75,7 +73,9 @@ export function settleSupplies({ sources, state, set, once }: Question): Answer 
       ...[...laws].map(([branchIndex, law]) => ({ branchIndex, law })),
     ];
     const settlement = once(overrides, initialV);
-    const next = sources.map((placed, s) => nextControl(placed, controls[s]!, settlement));
+    const next = sources.map((placed, s) =>
+      nextControl(placed, controls[s]!, speedRpm, settlement),
+    );
     const settled = next.every((control, s) => atRest(control, controls[s]!));
     if (settled || roundCount === MOST_ROUNDS || !settlement.converged) {
       const rows = sources.map((placed, s) =>
@@ -100,6 +100,7 @@ function firstControl(
     setV: source.setV,
     cutOutClosed: turns && source.cutInV !== null && offeredV >= source.cutInV,
     exciterV: turns && excited && exciter >= 0 ? offeredV : null,
+    isExciterLimited: false,
     started: turns ? (exciter < 0 || excited ? true : null) : false,
     fieldA: 0,
   };
@@ -115,8 +116,10 @@ function writeLaws(
     line === null || control.started !== true ? null : regulatedCurve(line, speedRpm, control.setV);
   if (curve !== null) laws.set(output, shifted(curve, control.fieldA));
   if (cutOut >= 0 && !control.cutOutClosed) laws.set(cutOut, OPEN);
-  if (exciter >= 0 && control.exciterV !== null && line !== null)
-    laws.set(exciter, exciterCurve(control.exciterV, shortedCurrentA(line, speedRpm)));
+  if (exciter >= 0 && control.exciterV !== null && line !== null) {
+    const { exciterV: emfV, isExciterLimited: isLimited } = control;
+    laws.set(exciter, exciterCurve({ line, speedRpm, emfV }, isLimited));
+  }
 }
 
 /** The curve of a source that gives some amperes more at any volts. */
@@ -126,23 +129,10 @@ function shifted({ kind, points }: CurveLaw, moreA: number): CurveLaw {
     : { kind, points: points.map(([v, currentA]) => [v, currentA - moreA] as const) };
 }
 
-/** An EMF behind a resistance that lets nothing back, as a curve; the windings behind it give no more than into a short. */
-function exciterCurve(emfV: number, mostA: number): Law {
-  const most = Math.max(mostA, LEAST_EXCITER_A);
-  return {
-    kind: "curve",
-    points: [
-      [emfV - EXCITER_OHM * most - 1, -most - EXCITER_REVERSE_S],
-      [emfV - EXCITER_OHM * most, -most],
-      [emfV, 0],
-      [emfV + 1, EXCITER_REVERSE_S],
-    ],
-  };
-}
-
 function nextControl(
   placed: PlacedSource,
   control: Control,
+  speedRpm: number,
   { solution: { nodeV, branchA } }: RelaySettlement,
 ): Control {
   if (control.started === false) return control;
@@ -162,8 +152,19 @@ function nextControl(
     // Reverse current opens it; it does not close again in the same state.
     cutOutClosed: control.cutOutClosed && cutOutA > 0,
     exciterV: exciter < 0 ? null : outputV,
+    isExciterLimited: isLimitedNow(placed, control, speedRpm, branchA),
     fieldA: dynamoFieldA(placed, branchA),
   };
+}
+
+function isLimitedNow(
+  { line, exciter }: PlacedSource,
+  { exciterV: emfV, isExciterLimited }: Control,
+  speedRpm: number,
+  branchA: Float64Array,
+): boolean {
+  if (exciter < 0 || emfV === null || line === null) return false;
+  return isBeyondKnee({ line, speedRpm, emfV }, -branchA[exciter]!, isExciterLimited);
 }
 
 /**
@@ -204,6 +205,7 @@ function atRest(next: Control, before: Control): boolean {
   return (
     next.started === before.started &&
     next.cutOutClosed === before.cutOutClosed &&
+    next.isExciterLimited === before.isExciterLimited &&
     near(next.setV, before.setV) &&
     Math.abs(next.fieldA - before.fieldA) <= AT_REST_A &&
     near(next.exciterV, before.exciterV)
