@@ -94,7 +94,7 @@ describe("without the network", () => {
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await context.setOffline(true);
     await page.locator(TICKS).first().click();
-    await page.locator(".saved[data-mark=offline]").waitFor();
+    await page.locator(".saved", { hasText: "1 kept on this device" }).waitFor();
     await page.reload();
     await settled(page);
     expect(await ticked(page)).toEqual(["true", "false"]);

@@ -7,6 +7,7 @@ export function SavedLine(): ReactNode {
   const waiting = useBench((bench) => bench.document?.pending.length ?? 0);
   const words: Readonly<Record<typeof mark, string>> = {
     saved: at === null ? "saved" : `saved ${clock(at)}`,
+    keeping: "being kept",
     waiting: "waiting, kept on this device",
     offline: waiting > 0 ? `offline, ${waiting} kept on this device` : "offline, all is kept here",
     "two-versions": "saved, with two versions",

@@ -68,4 +68,5 @@ export interface SumSentence {
   readonly usedText?: string;
 }
 
-export type SavedMark = "saved" | "waiting" | "two-versions" | "offline";
+/** `keeping`: not even on this device yet. `waiting`: on this device only. */
+export type SavedMark = "saved" | "keeping" | "waiting" | "two-versions" | "offline";

@@ -1,6 +1,7 @@
 import type { Operation } from "@copperwright/engine";
 import { keepDocument } from "../device/deviceStore.ts";
 import { front } from "../engine/engineClient.ts";
+import { faultText } from "../engine/faultText.ts";
 import { sendSoon } from "../server/sending.ts";
 import { say, useBench } from "./benchStore.ts";
 import type { DocumentState } from "./documentState.ts";
@@ -37,6 +38,21 @@ export function redo(): Promise<boolean> {
     const last = useBench.getState().document?.redo.at(-1);
     return last === undefined ? false : act(last.what, last.inverse, "redo");
   });
+}
+
+/** On the device's own disk before anything says so. A device that keeps nothing says that, and the server still gets the change. */
+async function keep(document: DocumentState): Promise<void> {
+  try {
+    await keepDocument(document, await front.text());
+  } catch (error) {
+    say(
+      `This device could not keep the change (${faultText(error)}). Leave the page open until it is saved on the server.`,
+    );
+    return;
+  }
+  useBench.setState(({ saved }) =>
+    saved.mark === "keeping" ? { saved: { mark: "waiting", at: null } } : {},
+  );
 }
 
 /** Whether it only adds, changes or takes away ticks and readings. */
@@ -78,10 +94,10 @@ async function act(what: string, operation: Operation, way: Way): Promise<boolea
   useBench.setState(({ editCount }) => ({
     document,
     editCount: editCount + 1,
-    saved: { mark: "waiting", at: null },
+    saved: { mark: "keeping", at: null },
     said: null,
   }));
-  await keepDocument(document, await front.text());
+  await keep(document);
   sendSoon();
   void refreshVerdict();
   return true;
