@@ -73,6 +73,7 @@ describe("what was shown as saved", () => {
     const hash = hashOf(page);
     await page.locator(TICKS).first().click();
     await page.locator(`${TICKS}[aria-pressed=true]`).waitFor();
+    await page.locator(".saved:not([data-mark=keeping])").waitFor();
     await page.close({ runBeforeUnload: false });
     const again = await context.newPage();
     await again.goto(`${bench.origin}/${hash}`);
