@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { type BuildOptions, build, type Plugin } from "esbuild";
+import { packedBeside } from "./packedBeside.ts";
 import { ROOT } from "./sourceFiles.ts";
 
 const COMMAND_FOLDER = join(ROOT, "apps/cli/dist");
@@ -60,6 +61,7 @@ export async function buildWeb(): Promise<void> {
   if (!existsSync(configFile)) return;
   const vite = await import("vite");
   await vite.build({ configFile, root: WEB_FOLDER, logLevel: "warn" });
+  await packedBeside(join(WEB_FOLDER, "dist/assets"));
 }
 
 /** `--command`: without the web app, for the command that makes itself anew when a source has changed. */

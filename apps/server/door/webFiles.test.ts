@@ -1,7 +1,7 @@
 import { mkdirSync, symlinkSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { join } from "node:path";
-import { gunzipSync } from "node:zlib";
+import { brotliCompressSync, brotliDecompressSync, gunzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { ask, type BenchUnderTest, startBench, WEB_FILES } from "../benchForTests.fixture.ts";
 import { webFiles } from "./webFiles.ts";
@@ -47,6 +47,27 @@ describe("files of the web app", () => {
     expect(packed.length).toBeLessThan(1000);
   });
 
+  test("what was packed when it was built goes out as it is, to those who take it so", async () => {
+    const folder = join(bench.folder, "packed");
+    mkdirSync(join(folder, "assets"), { recursive: true });
+    writeFileSync(join(folder, HASHED), "let a = 1;");
+    writeFileSync(join(folder, `${HASHED}.br`), brotliCompressSync("let a = 1;"));
+    writeFileSync(join(folder, "mark.svg"), "<svg/>");
+    writeFileSync(join(folder, "mark.svg.br"), brotliCompressSync("<svg>of before</svg>"));
+    const files = webFiles(folder);
+    const asked = async (path: string, accepted: string) => {
+      const answer = await files.answer(path, { accepted, ifNoneMatch: undefined });
+      return answer && { encoding: answer.headers.get("content-encoding"), answer };
+    };
+    const packed = await asked(HASHED, "gzip, deflate, br, zstd");
+    expect(packed?.encoding).toBe("br");
+    const bytes = new Uint8Array(await packed!.answer.arrayBuffer());
+    expect(brotliDecompressSync(bytes).toString()).toBe("let a = 1;");
+    expect(await (await asked(HASHED, "gzip"))?.answer.text()).toBe("let a = 1;");
+    expect(await (await asked("/mark.svg", "br"))?.answer.text()).toBe("<svg/>");
+    expect(await asked(`${HASHED}.br`, "br")).toBeNull();
+  });
+
   test.each([
     "/../package.json",
     "/assets/../../work/bench.sqlite",
@@ -88,7 +109,7 @@ describe("files of the web app", () => {
     writeFileSync(join(folder, "index.html"), "inside");
     symlinkSync(join(bench.folder, "outside.js"), join(folder, "outside.js"));
     const files = webFiles(folder);
-    const asked = { acceptsGzip: false, ifNoneMatch: undefined };
+    const asked = { accepted: "", ifNoneMatch: undefined };
     expect(files.isBuilt).toBe(true);
     expect(await (await files.answer("/index.html", asked))?.text()).toBe("inside");
     expect(await files.answer("/outside.js", asked)).toBeNull();

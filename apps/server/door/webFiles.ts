@@ -30,6 +30,8 @@ const pack = promisify(gzip);
 interface WebFile {
   readonly path: string;
   readonly type: string;
+  /** The same content packed with brotli when the app was built, or null. */
+  readonly brotliPath: string | null;
   packed?: Promise<Uint8Array<ArrayBuffer>>;
 }
 
@@ -41,7 +43,8 @@ export interface WebFiles {
 }
 
 interface WebRequest {
-  readonly acceptsGzip: boolean;
+  /** Of the header `accept-encoding`. */
+  readonly accepted: string;
   readonly ifNoneMatch: string | undefined;
 }
 
@@ -56,7 +59,7 @@ export function webFiles(folder: string): WebFiles {
       if (entry.isDirectory()) walk(path);
       else if (entry.isFile()) {
         const type = TYPES[extname(entry.name)];
-        if (type !== undefined) files.set(path, { path: join(folder, path), type });
+        if (type !== undefined) files.set(path, webFile(folder, path, type));
       }
     }
   };
@@ -70,10 +73,17 @@ export function webFiles(folder: string): WebFiles {
   };
 }
 
+function webFile(folder: string, path: string, type: string): WebFile {
+  const whole = join(folder, path);
+  // Beside a name that keeps its name when its content changes it could be of another content.
+  const isPacked = HASHED.test(path) && existsSync(`${whole}.br`);
+  return { path: whole, type, brotliPath: isPacked ? `${whole}.br` : null };
+}
+
 async function answerOf(
   path: string,
   file: WebFile,
-  { acceptsGzip, ifNoneMatch }: WebRequest,
+  { accepted, ifNoneMatch }: WebRequest,
 ): Promise<Response> {
   const bytes = readFileSync(file.path);
   const isHashed = HASHED.test(path);
@@ -85,9 +95,12 @@ async function answerOf(
     vary: "accept-encoding",
   };
   if (ifNoneMatch === tag) return new Response(null, { status: 304, headers });
-  if (!acceptsGzip || bytes.length < SMALLEST_PACKED || !PACKED.test(file.type)) {
-    return new Response(bytes, { headers });
+  if (file.brotliPath !== null && /\bbr\b/.test(accepted)) {
+    const packed = readFileSync(file.brotliPath);
+    return new Response(packed, { headers: { ...headers, "content-encoding": "br" } });
   }
+  const isPacked = bytes.length >= SMALLEST_PACKED && PACKED.test(file.type);
+  if (!isPacked || !/\bgzip\b/.test(accepted)) return new Response(bytes, { headers });
   // Packed once where the content cannot change, else each time.
   const packed = file.packed ?? pack(bytes).then((made) => new Uint8Array(made));
   if (isHashed) file.packed = packed;

@@ -10,7 +10,7 @@ const NOT_BUILT = `<!doctype html><html lang="en"><meta charset="utf-8"><title>C
 export async function answerWeb(c: Context, files: WebFiles): Promise<Response> {
   if (c.req.method !== "GET" && c.req.method !== "HEAD") return refuse(c, "wrong-method");
   const request = {
-    acceptsGzip: /\bgzip\b/.test(c.req.header("accept-encoding") ?? ""),
+    accepted: c.req.header("accept-encoding") ?? "",
     ifNoneMatch: c.req.header("if-none-match"),
   };
   const path = decoded(c.req.path);

@@ -4,7 +4,7 @@ import { circuitsAnswers } from "../steps/circuits/circuitsAnswers.ts";
 import { jobsAnswers } from "../steps/jobs/jobsAnswers.ts";
 import { loomAnswers } from "../steps/loom/loomAnswers.ts";
 import { boardAnswers } from "../steps/loomBoard/boardAnswers.ts";
-import { papersAnswers } from "../steps/papers/papersAnswers.ts";
+import { papersLater } from "../steps/papers/papersLater.ts";
 import { partsAnswers } from "../steps/parts/partsAnswers.ts";
 import { proofAnswers } from "../steps/proof/proofAnswers.ts";
 import { supplyAnswers } from "../steps/proof/supply/supplyAnswers.ts";
@@ -30,7 +30,7 @@ export const ANSWERS = {
   ...partsAnswers,
   ...buildAnswers,
   ...testAnswers,
-  ...papersAnswers,
+  ...papersLater,
 } satisfies Record<string, (held: Held, question: never, progress: Progress) => unknown>;
 
 /** How far a long answer has come, 0 to 1, with a word for a person. */
