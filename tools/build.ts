@@ -1,13 +1,13 @@
-import { existsSync, mkdirSync } from "node:fs";
-import { join } from "node:path";
-import { type BuildOptions, build, type Plugin } from "esbuild";
+import { existsSync, mkdirSync, readdirSync, rmSync } from "node:fs";
+import { basename, join } from "node:path";
+import { build, type Plugin } from "esbuild";
 import { packedBeside } from "./packedBeside.ts";
 import { ROOT } from "./sourceFiles.ts";
 
 const COMMAND_FOLDER = join(ROOT, "apps/cli/dist");
 const WEB_FOLDER = join(ROOT, "apps/web");
 
-/** The command loads the server from a bundle of its own, and only when the bench is opened. */
+/** The command loads the server from a file of its own, and only when the bench is opened. */
 const serverBeside: Plugin = {
   name: "server-beside",
   setup: ({ onResolve }) => {
@@ -18,41 +18,41 @@ const serverBeside: Plugin = {
   },
 };
 
-function bundle(folder: string): BuildOptions {
-  return {
+/**
+ * Bundles the command so that it starts quickly. What the command, the proof's second thread and the server all need stands in files they share: opened by the
+ * command, the server would otherwise hold the engine twice.
+ */
+export async function buildCommand(folder: string = COMMAND_FOLDER): Promise<void> {
+  mkdirSync(folder, { recursive: true });
+  const { metafile } = await build({
+    entryPoints: {
+      main: join(ROOT, "apps/cli/main.ts"),
+      proveWorker: join(ROOT, "apps/cli/proveWorker.ts"),
+      server: join(ROOT, "apps/server/index.ts"),
+    },
     outdir: folder,
     outExtension: { ".js": ".mjs" },
+    chunkNames: "shared-[hash]",
     bundle: true,
-    splitting: false,
+    splitting: true,
+    metafile: true,
     platform: "node",
     target: "node20",
     format: "esm",
     // Prefer a library's module build: the other kind may look for its own files at run time, which a bundle does not have.
     mainFields: ["module", "main"],
+    // The PDF library is loaded by `pack` alone; what has a part of its own for each kind of machine stays outside too.
+    external: ["pdfkit", "fontkit", "better-sqlite3", "sharp", "pg-native"],
     logLevel: "warning",
     banner: {
       js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
     },
-  };
-}
-
-/** Bundles the command into one file so that it starts quickly. The PDF library stays outside: only `pack` loads it. */
-export async function buildCommand(folder: string = COMMAND_FOLDER): Promise<void> {
-  mkdirSync(folder, { recursive: true });
-  const command = build({
-    ...bundle(folder),
-    // The proof's second thread is a program of its own.
-    entryPoints: [join(ROOT, "apps/cli/main.ts"), join(ROOT, "apps/cli/proveWorker.ts")],
-    external: ["pdfkit", "fontkit"],
     plugins: [serverBeside],
   });
-  const server = build({
-    ...bundle(folder),
-    entryPoints: { server: join(ROOT, "apps/server/index.ts") },
-    // What has a part of its own for each kind of machine stays outside.
-    external: ["better-sqlite3", "sharp", "pg-native", "pdfkit", "fontkit"],
-  });
-  await Promise.all([command, server]);
+  const made = new Set(Object.keys(metafile.outputs).map((path) => basename(path)));
+  for (const name of readdirSync(folder)) {
+    if (/^shared-.*\.mjs$/.test(name) && !made.has(name)) rmSync(join(folder, name));
+  }
 }
 
 /** Builds the web app the server serves. */
