@@ -1,7 +1,7 @@
 /** Second front door, for whoever makes PDF files: it loads the PDF library, which verdicts do not need. */
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
-import { documentToPdf, type PdfLayouts } from "./drawing/documentToPdf.ts";
+import { documentToPdf } from "./drawing/documentToPdf.ts";
 import {
   csvText,
   type DrawingDocument,
@@ -13,6 +13,7 @@ import {
   palettes,
   sceneToSvg,
 } from "./drawing/index.ts";
+import type { ReadFaces } from "./drawing/pdfFaces.ts";
 import { sfntFromWoff } from "./drawing/sfntFromWoff.ts";
 import type { CheckedJob } from "./judge/index.ts";
 import {
@@ -105,7 +106,7 @@ export async function packFiles(
   const { input, papers } = papersOf(checked, options);
   const isAllBlack = ink === "black";
   const plain = await unwrapped(fonts);
-  const laid: PdfLayouts = new Map();
+  const read: ReadFaces = new Map();
   const files = new Map<string, Uint8Array>();
   const list: PackFile[] = [];
   const add = (name: string, entry: Omit<PackFile, "name" | "sha256">, bytes: Uint8Array): void => {
@@ -120,14 +121,14 @@ export async function packFiles(
     add(
       `${one.name}.pdf`,
       { kind: "pdf", title: one.title, pages },
-      await documentToPdf(document, plain, { laid, palette }),
+      await documentToPdf(document, plain, { read, palette }),
     );
     for (const [name, text] of textsOf(one, document, palette)) {
       const kind = name.slice(-3) as "csv" | "svg" | "dxf";
       add(name, { kind, title: one.title, pages: null }, utf8ToBytes(text));
     }
     for (const { name, page } of one.plots ?? []) {
-      const roll = await documentToPdf({ ...document, pages: [page] }, plain, { laid, palette });
+      const roll = await documentToPdf({ ...document, pages: [page] }, plain, { read, palette });
       add(`${name}.pdf`, { kind: "pdf", title: one.title, pages: 1 }, roll);
     }
   }

@@ -1,20 +1,17 @@
-import type { LaidCharacters } from "./charactersLaidOut.ts";
 import type { Palette } from "./palette.ts";
 import { palettes } from "./palette.ts";
-import type { FontFaceKey, PaperFonts } from "./paperFonts.ts";
-import { drawPdfMark } from "./pdfMark.ts";
+import type { PaperFonts } from "./paperFonts.ts";
+import { pdfContent } from "./pdfContent.ts";
+import { pdfFaces, type ReadFaces } from "./pdfFaces.ts";
 import type { DrawingDocument, Page } from "./scene.ts";
 import { sfntFromWoff } from "./sfntFromWoff.ts";
 
 export interface PdfOptions {
   /** Absent: print. */
   readonly palette?: Palette | undefined;
-  /** Layouts carried from one document to the next in the same faces; absent: each document begins anew. */
-  readonly laid?: PdfLayouts | undefined;
+  /** Faces carried from one document to the next, of the same font bytes; absent: each document reads them anew. */
+  readonly read?: ReadFaces | undefined;
 }
-
-/** Characters laid out so far, by face. */
-export type PdfLayouts = Map<FontFaceKey, LaidCharacters>;
 
 /** Points of a PDF in a millimetre: 72 to the inch of 25.4 mm. */
 const POINTS_PER_MM = 72 / 25.4;
@@ -31,12 +28,13 @@ export async function documentToPdf(
   fonts: PaperFonts,
   options: PdfOptions = {},
 ): Promise<Uint8Array> {
-  const { palette = palettes.print, laid = new Map() } = options;
+  const { palette = palettes.print, read = new Map() } = options;
   const pdf = await startPdf(document);
   const finished = collectBytes(pdf);
   for (const [name, bytes] of Object.entries(fonts)) {
     pdf.registerFont(name, (await sfntFromWoff(bytes)) as unknown as string);
   }
+  const faceOf = pdfFaces(pdf, read);
   const outline = new Map<string, PDFKit.PDFOutline>();
   for (const page of document.pages) {
     pdf.addPage({
@@ -45,7 +43,7 @@ export async function documentToPdf(
     });
     addBookmark(pdf, page, outline);
     pdf.save().scale(POINTS_PER_MM);
-    for (const mark of page.marks) drawPdfMark(pdf, mark, palette, laid);
+    pdf.addContent(pdfContent(page.marks, palette, faceOf));
     pdf.restore();
   }
   pdf.end();
