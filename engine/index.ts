@@ -74,7 +74,14 @@ export {
   wireTemperatures,
   withTriedChanges,
 } from "./prove/index.ts";
-export { type BundleAnswer, bundleAnswer } from "./route/index.ts";
+export {
+  type BundleAnswer,
+  bundleAnswer,
+  type PathStep,
+  type PlugSides,
+  plugSides,
+  viaAround,
+} from "./route/index.ts";
 export {
   type ChangeToTry,
   changesToTry,

@@ -10,6 +10,8 @@ export {
 } from "./catalogue/partCatalogue.ts";
 export type { TemplateAnswers, TemplateAsk, TemplateGroup } from "./catalogue/partTemplate.ts";
 export { applyOperation, type OperationApplied } from "./edit/applyOperation.ts";
+export { addBond, addEarthPoint } from "./edit/bondEdits.ts";
+export { connectorInWires, type WireAtConnector } from "./edit/connectorInWires.ts";
 export { connectPins, type NewWire } from "./edit/connectPins.ts";
 export {
   addPosition,
@@ -19,16 +21,20 @@ export {
   toggleContact,
 } from "./edit/contactTable.ts";
 export { freePin, NEW_PIN } from "./edit/freePin.ts";
+export { type Hanging, type Holder, hangingOn } from "./edit/hangingOn.ts";
 export { healWires } from "./edit/healWires.ts";
 export { idMaker } from "./edit/idMaker.ts";
 export { insertRelay } from "./edit/insertRelay.ts";
+export { addLoom, putInLoom } from "./edit/loomEdits.ts";
 export { EDITED_LISTS, type EditedList, type Operation } from "./edit/operation.ts";
 export { scaledPhotograph, setPhotograph } from "./edit/photographEdits.ts";
-export { placeStation, removeRun, removeStation } from "./edit/placeEdits.ts";
+export { placeJoint, placeStation, removeRun, removeStation } from "./edit/placeEdits.ts";
 export { removeWhole } from "./edit/removeWhole.ts";
-export { insertJoint, splitWireByConnector } from "./edit/splitWire.ts";
+export { insertJoint, type PieceWays, splitWireByConnector } from "./edit/splitWire.ts";
 export { swapWireEnds } from "./edit/swapWireEnds.ts";
+export { type TakenAway, takeAway } from "./edit/takeAway.ts";
 export { moveWireEnd, removeWithPlaces, resizeWire, setFuseRating } from "./edit/wireEdits.ts";
+export { wireThrough } from "./edit/wireThrough.ts";
 export type * from "./job.ts";
 export { JOB_VERSION, jobSchema } from "./jobSchema.ts";
 export { type Load, loadRef, loadsOf, loadsOfPart } from "./loadsOf.ts";

@@ -20,6 +20,10 @@ export const refusalsOfEdits = {
     message: "An id is given once and stays; it cannot be set.",
     remedy: "Add a new item and remove the old one.",
   },
+  "edit-still-in-use": {
+    message: "{what} cannot be taken away: {uses}.",
+    remedy: "Move those or take them away first.",
+  },
   "edit-too-large": {
     message:
       "The change has more than {limitCount} steps or is nested more than {depthCount} deep.",

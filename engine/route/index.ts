@@ -15,6 +15,8 @@ export { type DoubtfulLength, doubtfulLengths } from "./doubtfulLengths.ts";
 export { type JointMark, jointMarks } from "./loomMarks.ts";
 export { type MakeFields, makeFields } from "./makeFields.ts";
 export { placesOfPins } from "./placesOfPins.ts";
+export { type PlugSides, plugSides } from "./plugSides.ts";
 export type { LengthUnknown, PathStep, Place, Routed, Stretch, WireRoute } from "./routed.ts";
 export { routeJob } from "./routeJob.ts";
 export { type SleeveChoice, sleeveChoices } from "./sleeveChoices.ts";
+export { viaAround } from "./viaAround.ts";

@@ -1,7 +1,11 @@
 import type { Job } from "../job.ts";
 import type { Operation } from "./operation.ts";
 
-const set = (list: "parts" | "joints" | "connectors", id: string, path: string): Operation => ({
+const set = (
+  list: "parts" | "joints" | "connectors",
+  id: string,
+  path: string,
+): Extract<Operation, { op: "set" }> => ({
   op: "set",
   list,
   id,
@@ -20,6 +24,27 @@ export function placeStation(
   }
   const whole: Operation = { op: "set", list: "job", path: ["layout", "side", station], value: at };
   return { op: "batch", name, operations: [whole] };
+}
+
+/** A joint put at a station, or so many mm along a run from its `from` station; null: nowhere yet. It is at one place only. */
+export function placeJoint(
+  joint: string,
+  place: { readonly station: string } | { readonly run: string; readonly offsetMm: number } | null,
+): Operation {
+  const field = (path: string, value?: unknown): Operation => ({
+    ...set("joints", joint, path),
+    ...(value === undefined ? {} : { value }),
+  });
+  const offset =
+    place !== null && "run" in place
+      ? { run: place.run, mm: { value: place.offsetMm, basis: "chosen" } }
+      : undefined;
+  const station = place !== null && "station" in place ? place.station : undefined;
+  return {
+    op: "batch",
+    name: `Place joint ${joint}`,
+    operations: [field("station", station), field("offset", offset)],
+  };
 }
 
 /**

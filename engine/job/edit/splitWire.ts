@@ -9,6 +9,12 @@ export interface PieceLengths {
   readonly farMm: Length;
 }
 
+/** Stations the two pieces must pass, where the whole was told to pass some. */
+export interface PieceWays {
+  readonly near: readonly string[];
+  readonly far: readonly string[];
+}
+
 /**
  * A wire cut in two at a connector: the near piece keeps the wire's id and ends on the plug half, the far piece begins on the socket half.
  * The connector is added unless the job has it. A wire that is not there gives an operation that is refused when applied.
@@ -31,7 +37,7 @@ export function splitWireByConnector(
   const name = `Put connector ${connector.id} into ${change.wire}`;
   const near = `${connector.id}.${cavity}p`;
   const far = `${connector.id}.${cavity}s`;
-  return { op: "batch", name, operations: [...add, ...cut(job, change, near, far)] };
+  return { op: "batch", name, operations: [...add, ...cutWire(job, change, near, far)] };
 }
 
 /** A wire cut in two at a joint, so that others can join it there: `ways` are the ways of the near and the far piece. */
@@ -43,6 +49,7 @@ export function insertJoint(
     readonly ways: readonly [string, string];
     readonly newWire: string;
     readonly lengths?: PieceLengths;
+    readonly via?: PieceWays;
   },
 ): Operation {
   const { joint, ways } = change;
@@ -50,16 +57,22 @@ export function insertJoint(
   const add: readonly Operation[] = isNew ? [{ op: "add", list: "joints", item: joint }] : [];
   const [near, far] = ways.map((way) => `${joint.id}.${way}`) as [string, string];
   const name = `Put joint ${joint.id} into ${change.wire}`;
-  return { op: "batch", name, operations: [...add, ...cut(job, change, near, far)] };
+  return { op: "batch", name, operations: [...add, ...cutWire(job, change, near, far)] };
 }
 
-function cut(
+/** The near piece keeps id, number and its `from`, and ends on `near`; the far piece begins on `far`. What was fitted at the old ends stays there. */
+export function cutWire(
   job: Job,
-  change: { readonly wire: string; readonly newWire: string; readonly lengths?: PieceLengths },
+  change: {
+    readonly wire: string;
+    readonly newWire: string;
+    readonly lengths?: PieceLengths;
+    readonly via?: PieceWays;
+  },
   near: string,
   far: string,
 ): readonly Operation[] {
-  const { wire: id, newWire, lengths } = change;
+  const { wire: id, newWire, lengths, via = { near: [], far: [] } } = change;
   const wire = job.wires.find((item) => item.id === id);
   const set = (path: string, value?: unknown): Operation => ({
     op: "set",
@@ -71,12 +84,13 @@ function cut(
   if (wire === undefined) return [set("to", near)];
   const { fromEnd: _from, lengthMm: _length, via: _via, number: _number, ...same } = wire;
   const farLength = lengths === undefined ? {} : { lengthMm: lengths.farMm };
-  const item = { ...same, id: newWire, from: far, ...farLength };
+  const farVia = via.far.length === 0 ? {} : { via: via.far };
+  const item = { ...same, id: newWire, from: far, ...farLength, ...farVia };
   return [
     set("to", near),
     set("toEnd"),
     set("lengthMm", lengths?.nearMm),
-    set("via"),
+    set("via", via.near.length === 0 ? undefined : via.near),
     { op: "add", list: "wires", item },
   ];
 }

@@ -11,6 +11,7 @@ import { supplyAnswers } from "../steps/proof/supply/supplyAnswers.ts";
 import { surveyAnswers } from "../steps/survey/surveyAnswers.ts";
 import { testAnswers } from "../steps/test/testAnswers.ts";
 import { tryAnswers } from "../steps/try/tryAnswers.ts";
+import { wiringAnswers } from "../steps/wiring/wiringAnswers.ts";
 import type { Held } from "./held.ts";
 
 /**
@@ -22,6 +23,7 @@ export const ANSWERS = {
   ...jobsAnswers,
   ...surveyAnswers,
   ...circuitsAnswers,
+  ...wiringAnswers,
   ...tryAnswers,
   ...proofAnswers,
   ...supplyAnswers,

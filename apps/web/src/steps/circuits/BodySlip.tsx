@@ -1,6 +1,11 @@
 import type { Body } from "@copperwright/engine";
 import type { ReactNode } from "react";
+import { TextField } from "../../entry/TextField.tsx";
 import { Slip } from "../../frame/Slip.tsx";
+import { useBench } from "../../store/benchStore.ts";
+import { edit } from "../../store/editing.ts";
+import { bondKinds } from "../wiring/bondKinds.ts";
+import { takeAway } from "../wiring/wiringEdit.ts";
 import { Neighbours } from "./Neighbours.tsx";
 import { PinList } from "./PinList.tsx";
 import { WorstFinding } from "./WorstFinding.tsx";
@@ -11,20 +16,59 @@ type BodySlipProps = {
   readonly onClose: () => void;
 };
 
-/** A conducting mass: the places wires are fastened to it. */
+/** A conducting mass: the places wires are fastened to it, and what bonds it to others. */
 export function BodySlip({ body, at, onClose }: BodySlipProps): ReactNode {
+  const { id, name, kind } = body;
   const pins = [
-    ...body.points.map(({ id, name }) => ({ ref: `${body.id}.${id}`, word: name ?? id })),
-    { ref: `${body.id}.*`, word: "a new place" },
+    ...body.points.map((point) => ({ ref: `${id}.${point.id}`, word: point.name ?? point.id })),
+    { ref: `${id}.*`, word: "a new place" },
   ];
   return (
-    <Slip title={body.name} label={`Body ${body.name}`} at={at} onClose={onClose}>
+    <Slip title={name} label={`Body ${name}`} at={at} onClose={onClose}>
       <p className="note">
-        {body.id}, {body.kind}
+        {id}, {kind}
       </p>
-      <WorstFinding ids={[body.id]} />
+      <WorstFinding ids={[id]} />
+      <TextField
+        label="name"
+        value={name}
+        onText={(value) =>
+          void edit(`${name}: name`, { op: "set", list: "bodies", id, path: ["name"], value })
+        }
+      />
       <PinList pins={pins} />
-      <Neighbours thing={{ kind: "body", id: body.id }} />
+      <BondsOf body={id} />
+      <div className="slip-verbs">
+        <button
+          type="button"
+          className="act small"
+          onClick={async () => {
+            if (await takeAway(`remove ${name}`, "bodies", id)) onClose();
+          }}
+        >
+          remove
+        </button>
+      </div>
+      <Neighbours thing={{ kind: "body", id }} />
     </Slip>
+  );
+}
+
+function BondsOf({ body }: { body: string }): ReactNode {
+  const bonds = useBench((bench) => bench.document!.job.bonds).filter(({ from, to }) =>
+    [from, to].some((pin) => pin.startsWith(`${body}.`)),
+  );
+  if (bonds.length === 0) return <p className="note">Bonded to nothing: see earths.</p>;
+  return (
+    <ul className="slip-list" aria-label="Bonds">
+      {bonds.map(({ id, from, to, kind }) => (
+        <li key={id}>
+          {bondKinds.find(({ value }) => value === kind)?.word}{" "}
+          <span className="note">
+            {from} to {to}
+          </span>
+        </li>
+      ))}
+    </ul>
   );
 }

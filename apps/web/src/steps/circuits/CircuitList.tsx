@@ -16,6 +16,9 @@ const DRAWERS: readonly { readonly name: DrawerName; readonly word: string }[] =
   { name: "part", word: "add a part" },
   { name: "pattern", word: "ready circuits" },
   { name: "connect", word: "connect two terminals" },
+  { name: "meetings", word: "joints and connectors" },
+  { name: "earths", word: "earths" },
+  { name: "looms", word: "looms" },
   { name: "circuits", word: "name circuits" },
 ];
 

@@ -40,8 +40,7 @@ export function CircuitPartSlip({ part, at, onClose }: CircuitPartSlipProps): Re
           className="act small"
           onClick={() => {
             void circuitsEdit(`remove ${name} with its wires`, {
-              does: "remove",
-              list: "parts",
+              does: "remove-part",
               id: part.id,
             });
             onClose();

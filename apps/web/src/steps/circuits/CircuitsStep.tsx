@@ -26,7 +26,7 @@ export default function CircuitsStep(): ReactNode {
       <CircuitList circuit={circuit} onCircuit={setCircuit} drawer={drawer} onDrawer={setDrawer} />
       <ConnectBar />
       <DiagramSheet circuit={circuit} onPick={slip.onTap} />
-      {drawer !== null && <Drawer name={drawer} onClose={() => setDrawer(null)} />}
+      {drawer !== null && <Drawer key={drawer} name={drawer} onClose={() => setDrawer(null)} />}
       <ThingSlip at={slip.at} />
     </div>
   );

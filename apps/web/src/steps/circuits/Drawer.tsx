@@ -1,16 +1,29 @@
 import { type ReactNode, useState } from "react";
 import { PinField } from "../../entry/PinField.tsx";
 import { PartPicker } from "../survey/PartPicker.tsx";
+import { Earths } from "../wiring/Earths.tsx";
+import { Looms } from "../wiring/Looms.tsx";
+import { Meetings } from "../wiring/Meetings.tsx";
 import { CircuitCare } from "./CircuitCare.tsx";
 import { takePin, useConnecting } from "./connecting.ts";
 import { PatternPicker } from "./PatternPicker.tsx";
 
-export type DrawerName = "part" | "pattern" | "connect" | "circuits";
+export type DrawerName =
+  | "part"
+  | "pattern"
+  | "connect"
+  | "meetings"
+  | "earths"
+  | "looms"
+  | "circuits";
 
 const TITLES: Readonly<Record<DrawerName, string>> = {
   part: "Add a part",
   pattern: "Ready circuits",
   connect: "Connect two terminals",
+  meetings: "Joints and connectors",
+  earths: "Earths: masses, earth points and bonds",
+  looms: "Looms",
   circuits: "Circuits of this machine",
 };
 
@@ -27,6 +40,9 @@ export function Drawer({ name, onClose }: { name: DrawerName; onClose: () => voi
       {name === "part" && <PartPicker />}
       {name === "pattern" && <PatternPicker />}
       {name === "connect" && <ConnectByName />}
+      {name === "meetings" && <Meetings />}
+      {name === "earths" && <Earths />}
+      {name === "looms" && <Looms />}
       {name === "circuits" && <CircuitCare />}
     </section>
   );

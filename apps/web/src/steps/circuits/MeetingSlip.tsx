@@ -1,80 +1,139 @@
+import type { Connector, Joint } from "@copperwright/engine";
 import type { ReactNode } from "react";
+import { useAnswer } from "../../engine/useAnswer.ts";
 import { SelectField } from "../../entry/SelectField.tsx";
 import { TextField } from "../../entry/TextField.tsx";
 import { Slip } from "../../frame/Slip.tsx";
 import { useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
-import { circuitsEdit } from "./circuitsEdit.ts";
+import { jointKinds } from "../wiring/jointKinds.ts";
+import { WhereField } from "../wiring/WhereField.tsx";
+import type { Where } from "../wiring/wiringChange.ts";
+import { takeAway, wiringEdit } from "../wiring/wiringEdit.ts";
 import { Neighbours } from "./Neighbours.tsx";
 import { PinList } from "./PinList.tsx";
+import { TakeOut } from "./TakeOut.tsx";
 import { WorstFinding } from "./WorstFinding.tsx";
 
-type MeetingSlipProps = {
+type At = { readonly x: number; readonly y: number } | undefined;
+type SlipProps = { readonly at: At; readonly onClose: () => void };
+
+/** A joint: what meets there, what it is, where along the loom; taken out where wires only pass. */
+export function JointSlip({ joint, ...same }: SlipProps & { readonly joint: Joint }): ReactNode {
+  const { id, kind, ways, station, offset } = joint;
+  const name = joint.name ?? id;
+  const where: Where | null =
+    offset !== undefined
+      ? { kind: "run", run: offset.run, mm: offset.mm.value }
+      : station === undefined
+        ? null
+        : { kind: "station", station };
+  const pins = [
+    ...ways.map((way) => ({ ref: `${id}.${way}`, word: `way ${way}` })),
+    { ref: `${id}.*`, word: "a free way" },
+  ];
+  return (
+    <MeetingSlip list="joints" id={id} name={name} kind={kind} pins={pins} {...same}>
+      <SelectField
+        label="made as"
+        value={kind}
+        choices={jointKinds}
+        onChoice={(next) => setField("joints", id, `joint ${name}: ${next}`, "kind", next)}
+      />
+      <WhereField
+        label="sits at"
+        value={where}
+        onWhere={(next) =>
+          void wiringEdit(`joint ${name}: place`, { does: "place-joint", id, where: next })
+        }
+      />
+    </MeetingSlip>
+  );
+}
+
+/** A connector: what passes through it, its kind, its station. */
+export function ConnectorSlip({
+  connector,
+  ...same
+}: SlipProps & { readonly connector: Connector }): ReactNode {
+  const { id, kind, cavities, station } = connector;
+  const stations = useBench((bench) => bench.document!.job.stations);
+  const { answer: kinds } = useAnswer("circuitsConnectorKinds", null);
+  const name = connector.name || id;
+  const pins = cavities.flatMap((cavity) => [
+    { ref: `${id}.${cavity}p`, word: `${cavity}, plug` },
+    { ref: `${id}.${cavity}s`, word: `${cavity}, socket` },
+  ]);
+  return (
+    <MeetingSlip list="connectors" id={id} name={name} kind={kind} pins={pins} {...same}>
+      <SelectField
+        label="kind"
+        value={kind}
+        choices={(kinds ?? [{ id: kind, name: kind }]).map((one) => ({
+          value: one.id,
+          word: one.name,
+        }))}
+        onChoice={(next) => setField("connectors", id, `connector ${name}: ${next}`, "kind", next)}
+      />
+      <SelectField
+        label="sits at"
+        value={station ?? ""}
+        none="not said"
+        choices={stations.map((one) => ({ value: one.id, word: one.name }))}
+        onChoice={(next) => setField("connectors", id, `connector ${name}: place`, "station", next)}
+      />
+    </MeetingSlip>
+  );
+}
+
+function setField(
+  list: "joints" | "connectors",
+  id: string,
+  what: string,
+  path: string,
+  value: string,
+): void {
+  void edit(what, { op: "set", list, id, path: [path], ...(value === "" ? {} : { value }) });
+}
+
+type MeetingSlipProps = SlipProps & {
   readonly list: "joints" | "connectors";
   readonly id: string;
   readonly name: string;
-  readonly thing: {
-    readonly station?: string | undefined;
-    readonly kind: string;
-    readonly ways?: readonly string[];
-    readonly cavities?: readonly string[];
-  };
-  readonly at: { readonly x: number; readonly y: number } | undefined;
-  readonly onClose: () => void;
+  readonly kind: string;
+  readonly pins: Parameters<typeof PinList>[0]["pins"];
+  readonly children: ReactNode;
 };
 
-/** A joint or a connector: what meets there, where it is, and taking it out. */
-export function MeetingSlip({ list, id, name, thing, at, onClose }: MeetingSlipProps): ReactNode {
-  const stations = useBench((bench) => bench.document!.job.stations);
+function MeetingSlip(props: MeetingSlipProps): ReactNode {
+  const { list, id, name, kind, pins, at, onClose, children } = props;
   const word = list === "joints" ? "joint" : "connector";
-  const set = (what: string, path: string, value: string): void =>
-    void edit(`${word} ${name}: ${what}`, {
-      op: "set",
-      list,
-      id,
-      path: [path],
-      ...(value === "" ? {} : { value }),
-    });
-  const pins =
-    list === "joints"
-      ? [
-          ...(thing.ways ?? []).map((way) => ({ ref: `${id}.${way}`, word: `way ${way}` })),
-          { ref: `${id}.*`, word: "a free way" },
-        ]
-      : (thing.cavities ?? []).flatMap((cavity) => [
-          { ref: `${id}.${cavity}p`, word: `${cavity}, plug` },
-          { ref: `${id}.${cavity}s`, word: `${cavity}, socket` },
-        ]);
   return (
     <Slip title={name} label={`${word} ${name}`} at={at} onClose={onClose}>
       <p className="note">
-        {id}, {word}, {thing.kind}
+        {id}, {word}, {kind}
       </p>
       <WorstFinding ids={[id]} />
-      <TextField label="name" value={name} onText={(text) => set("name", "name", text)} />
-      <SelectField
-        label="sits at"
-        value={thing.station ?? ""}
-        none="along a run, or not said"
-        choices={stations.map((one) => ({ value: one.id, word: one.name }))}
-        onChoice={(station) => set("place", "station", station)}
+      <TextField
+        label="name"
+        value={name}
+        onText={(text) => setField(list, id, `${word} ${name}: name`, "name", text)}
       />
+      {children}
       <PinList pins={pins} />
-      <div className="slip-verbs">
-        <button
-          type="button"
-          className="act small"
-          onClick={() => {
-            void circuitsEdit(`take ${word} ${name} out`, { does: "remove", list, id });
-            onClose();
-          }}
-        >
-          take it out
-        </button>
-      </div>
-      <p className="note">
-        Where two wires meet they become one again; more than two go with the {word}.
-      </p>
+      <TakeOut
+        list={list}
+        id={id}
+        word={`${word} ${name}`}
+        onTake={async () => {
+          if (await takeAway(`take ${word} ${name} out`, list, id)) onClose();
+        }}
+        onTakeAll={async (wireCount) => {
+          const change = { does: "remove-whole" as const, list, id };
+          const what = `remove ${word} ${name} with ${wireCount} wires`;
+          if ((await wiringEdit(what, change)).isDone) onClose();
+        }}
+      />
       <Neighbours thing={{ kind: word, id }} />
     </Slip>
   );

@@ -3,7 +3,7 @@ import { choose, useBench } from "../../store/benchStore.ts";
 import { BodySlip } from "./BodySlip.tsx";
 import { CircuitPartSlip } from "./CircuitPartSlip.tsx";
 import { useConnecting } from "./connecting.ts";
-import { MeetingSlip } from "./MeetingSlip.tsx";
+import { ConnectorSlip, JointSlip } from "./MeetingSlip.tsx";
 import { ownerOf, thingKinds } from "./thingKinds.ts";
 import { WireSlip } from "./WireSlip.tsx";
 
@@ -23,24 +23,9 @@ export function ThingSlip({ at }: { at: At }): ReactNode {
   const part = kind === "part" ? job.parts.find((one) => one.id === id) : undefined;
   if (part !== undefined) return <CircuitPartSlip key={id} part={part} {...same} />;
   const joint = kind === "joint" ? job.joints.find((one) => one.id === id) : undefined;
-  if (joint !== undefined) {
-    return (
-      <MeetingSlip key={id} list="joints" id={id} name={joint.name ?? id} thing={joint} {...same} />
-    );
-  }
+  if (joint !== undefined) return <JointSlip key={id} joint={joint} {...same} />;
   const plug = kind === "connector" ? job.connectors.find((one) => one.id === id) : undefined;
-  if (plug !== undefined) {
-    return (
-      <MeetingSlip
-        key={id}
-        list="connectors"
-        id={id}
-        name={plug.name || id}
-        thing={plug}
-        {...same}
-      />
-    );
-  }
+  if (plug !== undefined) return <ConnectorSlip key={id} connector={plug} {...same} />;
   const body = kind === "body" ? job.bodies.find((one) => one.id === ownerOr(id)) : undefined;
   return body && <BodySlip key={id} body={body} {...same} />;
 }

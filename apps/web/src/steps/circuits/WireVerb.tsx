@@ -1,12 +1,11 @@
-import type { Job, Wire } from "@copperwright/engine";
+import type { Wire } from "@copperwright/engine";
 import { type ReactNode, useState } from "react";
-import { useAnswer } from "../../engine/useAnswer.ts";
 import { ColourField } from "../../entry/ColourField.tsx";
 import { PinField } from "../../entry/PinField.tsx";
-import { SelectField } from "../../entry/SelectField.tsx";
 import { WireNameField } from "../../entry/WireNameField.tsx";
-import { useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
+import { ConnectorForm } from "../wiring/ConnectorForm.tsx";
+import { JointForm } from "../wiring/JointForm.tsx";
 import { circuitsEdit } from "./circuitsEdit.ts";
 import { RouteVerb } from "./RouteVerb.tsx";
 
@@ -34,103 +33,13 @@ export function WireVerb({ name, ...same }: VerbProps & { name: WireVerbName }):
 
 const numberOf = (wire: Wire): string => wire.number ?? wire.id;
 
-function SplitVerb({ wire, onDone }: VerbProps): ReactNode {
-  const job = useBench((bench) => bench.document!.job);
-  const { answer: kinds } = useAnswer("circuitsConnectorKinds", null);
-  const [into, setInto] = useState("");
-  const [kind, setKind] = useState("");
-  const [station, setStation] = useState("");
-  const isReady = into !== "" || kind !== "";
-  const put = async (): Promise<void> => {
-    const change = {
-      does: "split" as const,
-      wire: wire.id,
-      kind,
-      station: station === "" ? null : station,
-      into: into === "" ? null : into,
-    };
-    if (await circuitsEdit(`split wire ${numberOf(wire)}`, change)) onDone();
-  };
-  return (
-    <>
-      <SelectField
-        label="through"
-        value={into}
-        none="a new connector"
-        choices={job.connectors.map(({ id, name }) => ({ value: id, word: `${id} ${name}` }))}
-        onChoice={setInto}
-      />
-      {into === "" && (
-        <SelectField
-          label="of this kind"
-          value={kind}
-          none="which kind?"
-          choices={(kinds ?? []).map(({ id, name }) => ({ value: id, word: name }))}
-          onChoice={setKind}
-        />
-      )}
-      {into === "" && <StationChoice value={station} onStation={setStation} />}
-      <button type="button" className="act" disabled={!isReady} onClick={() => void put()}>
-        split it there
-      </button>
-    </>
-  );
-}
+const SplitVerb = ({ wire, onDone }: VerbProps): ReactNode => (
+  <ConnectorForm wire={wire.id} onDone={onDone} />
+);
 
-function StationChoice({
-  value,
-  onStation,
-}: {
-  value: string;
-  onStation: (station: string) => void;
-}): ReactNode {
-  const stations = useBench((bench) => bench.document!.job.stations);
-  return (
-    <SelectField
-      label="at"
-      value={value}
-      none="not said yet"
-      choices={stations.map(({ id, name }) => ({ value: id, word: name }))}
-      onChoice={onStation}
-    />
-  );
-}
-
-const JOINTS: readonly { readonly value: Job["joints"][number]["kind"]; readonly word: string }[] =
-  [
-    { value: "crimped-splice", word: "crimped" },
-    { value: "multiway-bullet", word: "bullets in one sleeve" },
-    { value: "ring-stack", word: "rings on one stud" },
-    { value: "bus", word: "bar" },
-  ];
-
-function JoinVerb({ wire, onDone }: VerbProps): ReactNode {
-  const [kind, setKind] = useState(JOINTS[0]!.value);
-  const [station, setStation] = useState("");
-  const put = async (): Promise<void> => {
-    const change = {
-      does: "join" as const,
-      wire: wire.id,
-      kind,
-      station: station === "" ? null : station,
-    };
-    if (await circuitsEdit(`joint in wire ${numberOf(wire)}`, change)) onDone();
-  };
-  return (
-    <>
-      <SelectField
-        label="joint"
-        value={kind}
-        choices={JOINTS}
-        onChoice={(value) => setKind(value as typeof kind)}
-      />
-      <StationChoice value={station} onStation={setStation} />
-      <button type="button" className="act" onClick={() => void put()}>
-        put a joint with a free way there
-      </button>
-    </>
-  );
-}
+const JoinVerb = ({ wire, onDone }: VerbProps): ReactNode => (
+  <JointForm wire={wire.id} onDone={onDone} />
+);
 
 function ColourVerb({ wire, onDone }: VerbProps): ReactNode {
   const [colour, setColour] = useState<Parameters<typeof ColourField>[0]["value"]>(

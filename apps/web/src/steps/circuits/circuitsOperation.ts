@@ -2,9 +2,6 @@ import {
   addPosition,
   connectPins,
   freePin,
-  healWires,
-  idMaker,
-  insertJoint,
   type Job,
   moveWireEnd,
   type NewWire,
@@ -15,26 +12,12 @@ import {
   removeWithPlaces,
   renamePosition,
   resizeWire,
-  splitWireByConnector,
   toggleContact,
 } from "@copperwright/engine";
 
 /** Everything Circuits changes, as the operation that does it. */
 export type CircuitsChange =
   | { readonly does: "connect"; readonly wire: NewWire }
-  | {
-      readonly does: "split";
-      readonly wire: string;
-      readonly kind: string;
-      readonly station: string | null;
-      readonly into: string | null;
-    }
-  | {
-      readonly does: "join";
-      readonly wire: string;
-      readonly kind: Job["joints"][number]["kind"];
-      readonly station: string | null;
-    }
   | {
       readonly does: "move-end";
       readonly wire: string;
@@ -43,11 +26,7 @@ export type CircuitsChange =
     }
   | { readonly does: "size"; readonly wire: string; readonly make: string | null }
   | { readonly does: "remove-wire"; readonly wire: string }
-  | {
-      readonly does: "remove";
-      readonly list: "parts" | "joints" | "connectors";
-      readonly id: string;
-    }
+  | { readonly does: "remove-part"; readonly id: string }
   | {
       readonly does: "contact";
       readonly part: string;
@@ -69,10 +48,6 @@ export function circuitsOperation(job: Job, change: CircuitsChange): Operation {
   switch (change.does) {
     case "connect":
       return connectPins(job, change.wire).operation;
-    case "split":
-      return splitOf(job, change);
-    case "join":
-      return joinOf(job, change);
     case "move-end": {
       const { pin, operations } = freePin(job, change.pin);
       const move = moveWireEnd({ ...change, pin });
@@ -85,48 +60,11 @@ export function circuitsOperation(job: Job, change: CircuitsChange): Operation {
       });
     case "remove-wire":
       return removeWithPlaces(job.layout, "wires", change.wire);
-    case "remove":
-      return removalOf(job, change);
+    case "remove-part":
+      return removeWhole(job, "parts", change.id);
     default:
       return tableChange(job, change);
   }
-}
-
-/** A joint or plug with two wires at each place is taken out and the wires made whole; anything else goes with what hangs on it. */
-function removalOf(job: Job, { list, id }: Extract<CircuitsChange, { does: "remove" }>): Operation {
-  const healed = list === "parts" ? null : healWires(job, list, id);
-  return healed ?? removeWhole(job, list, id);
-}
-
-function splitOf(job: Job, change: Extract<CircuitsChange, { does: "split" }>): Operation {
-  const nextId = idMaker(job);
-  const known = job.connectors.find(({ id }) => id === change.into);
-  const used = new Set(job.wires.flatMap(({ from, to }) => [from, to]));
-  const free = known?.cavities.find(
-    (cavity) => !used.has(`${known.id}.${cavity}p`) && !used.has(`${known.id}.${cavity}s`),
-  );
-  const connector = known ?? {
-    id: nextId("X"),
-    name: "connector",
-    kind: change.kind,
-    cavities: ["1", "2"],
-    status: "new" as const,
-    ...(change.station === null ? {} : { station: change.station }),
-  };
-  const cavity = free ?? "1";
-  return splitWireByConnector(job, { wire: change.wire, connector, cavity, newWire: nextId("W") });
-}
-
-function joinOf(job: Job, change: Extract<CircuitsChange, { does: "join" }>): Operation {
-  const nextId = idMaker(job);
-  const joint = {
-    id: nextId("J"),
-    kind: change.kind,
-    ways: ["1", "2", "3"],
-    status: "new" as const,
-    ...(change.station === null ? {} : { station: change.station }),
-  };
-  return insertJoint(job, { wire: change.wire, joint, ways: ["1", "2"], newWire: nextId("W") });
 }
 
 type TableChange = Extract<CircuitsChange, { readonly part: string }>;

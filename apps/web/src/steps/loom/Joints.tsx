@@ -2,8 +2,8 @@ import { printQuantity } from "@copperwright/engine/words";
 import { type ReactNode, useEffect, useState } from "react";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { LengthField } from "../../entry/LengthField.tsx";
-import { choose, useBench } from "../../store/benchStore.ts";
-import { edit } from "../../store/editing.ts";
+import { choose, say, useBench } from "../../store/benchStore.ts";
+import { wiringEdit } from "../wiring/wiringEdit.ts";
 import type { JointView } from "./loomAnswers.ts";
 
 /** Every joint along its run: dragged with the thumb of its track, moved with arrow keys, or typed. */
@@ -26,13 +26,11 @@ function Joint({ joint }: { joint: JointView }): ReactNode {
   const isChosen = useBench((bench) => bench.chosen?.id === joint.id);
   const run = joint.runs.find(({ id }) => id === joint.run);
   const move = (runId: string, mm: number): void => {
-    const value = { run: runId, mm: { value: Math.round(mm), basis: "chosen" } };
-    void edit(`joint ${joint.name} to ${printQuantity(Math.round(mm), "mm")}`, {
-      op: "set",
-      list: "joints",
+    const where = { kind: "run" as const, run: runId, mm: Math.round(mm) };
+    void wiringEdit(`joint ${joint.name} to ${printQuantity(where.mm, "mm")}`, {
+      does: "place-joint",
       id: joint.id,
-      path: ["offset"],
-      value,
+      where,
     });
   };
   return (
@@ -81,8 +79,8 @@ function Track({
         </span>
         <input
           type="range"
-          min={0}
-          max={run.lengthMm}
+          min={5}
+          max={run.lengthMm - 5}
           step={5}
           value={mm}
           onChange={(event) => setMm(Number(event.target.value))}
@@ -94,7 +92,13 @@ function Track({
       <LengthField
         label="or typed"
         valueMm={joint.atMm}
-        onLength={(typedMm) => move(run.id, Math.min(typedMm, run.lengthMm))}
+        onLength={(typedMm) => {
+          if (typedMm < run.lengthMm) move(run.id, typedMm);
+          else
+            say(
+              `${printQuantity(typedMm, "mm")} is not on that run: it is ${printQuantity(run.lengthMm, "mm")} long.`,
+            );
+        }}
       />
     </div>
   );

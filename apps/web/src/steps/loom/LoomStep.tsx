@@ -3,7 +3,7 @@ import { SceneView } from "../../drawing/SceneView.tsx";
 import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { noteStep } from "../../store/benchStore.ts";
-import { Coverings } from "./Coverings.tsx";
+import { Looms } from "../wiring/Looms.tsx";
 import { Joints } from "./Joints.tsx";
 import "./loom.css";
 import { Sections } from "./Sections.tsx";
@@ -33,7 +33,10 @@ export default function LoomStep(): ReactNode {
       {fault !== null && <p role="alert">The sections could not be drawn: {fault}</p>}
       <Sections sections={sections ?? []} />
       <WireRoutes />
-      <Coverings />
+      <section aria-label="Looms and coverings">
+        <h2>Looms and coverings</h2>
+        <Looms />
+      </section>
       <Joints />
     </div>
   );

@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useState } from "react";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { noteStep, useBench } from "../../store/benchStore.ts";
+import { Earths } from "../wiring/Earths.tsx";
 import { FoundWiring } from "./FoundWiring.tsx";
 import { PartPicker } from "./PartPicker.tsx";
 import { PhotographVerbs } from "./PhotographVerbs.tsx";
@@ -12,7 +13,7 @@ import { UnknownList } from "./UnknownList.tsx";
 import { Unplaced } from "./Unplaced.tsx";
 import { useSlipPlace } from "./useSlipPlace.ts";
 
-const LISTS = ["unknown", "parts", "wiring", "photograph"] as const;
+const LISTS = ["unknown", "parts", "wiring", "earths", "photograph"] as const;
 export type SurveyList = (typeof LISTS)[number];
 
 /** The machine as it stands: where everything is, how far apart, what is not known yet. */
@@ -23,12 +24,14 @@ export default function SurveyStep(): ReactNode {
   const wireCount = useBench((bench) => bench.document!.job.wires.length);
   const partCount = useBench((bench) => bench.document!.job.parts.length);
   const stationCount = useBench((bench) => bench.document!.job.stations.length);
+  const bondCount = useBench((bench) => bench.document!.job.bonds.length);
   const [scaling, setScaling] = useState(false);
   useNote(unknown?.length ?? null, stationCount);
   const words: Readonly<Record<SurveyList, string>> = {
     unknown: `Still unknown ${unknown?.length ?? ""}`,
     parts: `Add a part, ${partCount} there`,
     wiring: `Wiring as found, ${wireCount}`,
+    earths: `Earths, ${bondCount} bonds`,
     photograph: "Photograph",
   };
   return (
@@ -59,6 +62,7 @@ export default function SurveyStep(): ReactNode {
           {list === "unknown" && <UnknownList unknown={unknown} />}
           {list === "parts" && <PartPicker />}
           {list === "wiring" && <FoundWiring />}
+          {list === "earths" && <Earths />}
           {list === "photograph" && <PhotographVerbs isScaling={scaling} onScaling={setScaling} />}
         </div>
       </section>
