@@ -72,7 +72,7 @@ function groupOf(
   });
   return {
     heading: `${colourCode(firstWire.colour, letters)}  ${colourWords(firstWire.colour)}, ${stranding} ${first.wall} wall`,
-    headingNote: `${list.length} pieces, ${printNumber(knownMm / 1000, 2)} m${unknownCount > 0 ? ` and ${unknownCount} not measured` : ""}`,
+    headingNote: `${list.length} ${list.length === 1 ? "piece" : "pieces"}, ${printNumber(knownMm / 1000, 2)} m${unknownCount > 0 ? ` and ${unknownCount} not measured` : ""}`,
     rows: longestFirst(list).map(({ wire, row }) => ({
       id: wire.id,
       cells: {

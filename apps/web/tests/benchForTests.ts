@@ -1,9 +1,10 @@
-import { type ChildProcess, spawn } from "node:child_process";
+import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { ROOT } from "../../../tools/sourceFiles.ts";
+import { webIsCurrent } from "../../../tools/webIsCurrent.ts";
 
 /** The real server on a folder of its own, and a real browser. */
 export interface RunningBench {
@@ -40,7 +41,15 @@ const QUIET = [
   "--no-first-run",
 ];
 
+/** The app as its sources are now: pictures of one built before a change would be of nothing that is there. */
+function buildWhereStale(): void {
+  if (webIsCurrent()) return;
+  const { status } = spawnSync("npx", ["tsx", "tools/build.ts"], { cwd: ROOT, stdio: "inherit" });
+  if (status !== 0) throw new Error("the web app could not be built");
+}
+
 export async function startBench(): Promise<RunningBench> {
+  buildWhereStale();
   const folder = mkdtempSync(join(tmpdir(), "bench-"));
   let server = await startServer(folder, 0);
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: QUIET });

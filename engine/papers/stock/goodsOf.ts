@@ -66,14 +66,16 @@ function wireGoods({ job, design }: GoodsInput): readonly Good[] {
       quantity: `${printNumber(total.buyM, 2)} m`,
       note:
         total.basis === "complete"
-          ? `${total.wireCount} pieces, ${printNumber(total.cutMm / 1000, 2)} m cut`
-          : `NOT FINAL: ${total.unknownWires.length} pieces not measured`,
+          ? `${pieceCount(total.wireCount)}, ${printNumber(total.cutMm / 1000, 2)} m cut`
+          : `NOT FINAL: ${pieceCount(total.unknownWires.length)} not measured`,
       neededCount: null,
       piecesM: piecesM.toSorted((a, b) => b - a),
       unmeasured: total.unknownWires,
     };
   });
 }
+
+const pieceCount = (count: number): string => (count === 1 ? "1 piece" : `${count} pieces`);
 
 function terminalGoods(input: GoodsInput): readonly Good[] {
   return terminalTotals(input).map((total) =>

@@ -80,6 +80,8 @@ test("the fuse of a finding: its own, the one named, the guard of its wire, or n
   expect(fuseOf(finding("mend", "F1", { subject: { kind: "fuse", id: "F1" } }), where)).toBe("F1");
   expect(fuseOf(finding("stop", "W9", { numbers: { cut: "F0" } }), where)).toBe("F0");
   expect(fuseOf(finding("stop", "W1"), where)).toBe("F2");
+  const unfused = finding("advise", "W1", { code: "unfused-starter-cable" });
+  expect(fuseOf(unfused, where)).toBeNull();
   expect(
     fuseOf(finding("advise", "job", { subject: { kind: "job", id: "job" } }), where),
   ).toBeNull();

@@ -77,8 +77,10 @@ export function headlineOf(message: string): readonly [string, string] {
 
 /** The fuse a finding is about, if one: named by its figures, its subject, or guarding its wire. */
 export function fuseOf(finding: SpokenFinding, where: Whereabouts | null): string | null {
-  const { subject, numbers } = finding;
+  const { subject, numbers, code } = finding;
   if (subject.kind === "fuse") return subject.id;
+  // A fuse may guard such a wire from another side; its plot would say the contrary of the finding.
+  if (/\bunfused\b/.test(code)) return null;
   const named = [numbers.cut, numbers.fuses, numbers.fuse].find((one) => typeof one === "string");
   if (typeof named === "string" && /^[A-Za-z0-9_+-]+$/.test(named) && named !== "nothing") {
     return named;

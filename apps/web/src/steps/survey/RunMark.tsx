@@ -14,18 +14,13 @@ type RunMarkProps = {
   readonly onPick: (at: { x: number; y: number }) => void;
 };
 
-/** A run with its length in a box: full and plain where it was measured, dashed with ≈ where it is guessed. */
-export function RunMark({ run, a, b, isChosen, isMoved, onPick }: RunMarkProps): ReactNode {
+/** A run: full where it was measured, dashed where it is guessed. */
+export function RunMark({ run, a, b, isChosen, onPick }: RunMarkProps): ReactNode {
   const group = useRef<SVGGElement>(null);
   const isMeasured = run.lengthMm !== null && run.basis !== "estimated";
-  const between = { xMm: (a.xMm + b.xMm) / 2, yMm: (a.yMm + b.yMm) / 2 };
-  const box = isMoved || run.box === null ? between : run.box;
-  const hasBox = run.box !== null || isChosen;
-  const text = lengthText(run);
-  const width = Math.max(9, 3.4 + text.length * 2.05);
   const pick = (): void => {
     choose({ kind: "run", id: run.id });
-    const box = group.current?.querySelector("rect, .run-core")?.getBoundingClientRect();
+    const box = group.current?.querySelector(".run-core")?.getBoundingClientRect();
     if (box !== undefined) onPick({ x: box.right, y: box.top });
   };
   const line = { x1: a.xMm, y1: a.yMm, x2: b.xMm, y2: b.yMm };
@@ -50,20 +45,40 @@ export function RunMark({ run, a, b, isChosen, isMoved, onPick }: RunMarkProps):
       <line {...line} className="run-edge" strokeDasharray={isMeasured ? undefined : "2 1.2"} />
       <line {...line} className="run-core" />
       {run.flex && <Flex a={a} b={b} />}
-      {hasBox && (
-        <rect
-          className={isMeasured ? "run-box" : "run-box guessed"}
-          x={box.xMm - width / 2}
-          y={box.yMm - 2.7}
-          width={width}
-          height={5.4}
-        />
-      )}
-      {hasBox && (
-        <text x={box.xMm} y={box.yMm + 1.25} className={isMeasured ? "" : "guessed"}>
-          {text}
-        </text>
-      )}
+    </g>
+  );
+}
+
+/** Its box, above every line: a tap on it chooses the run, as one on the line does. */
+export function RunBox({ run, a, b, isChosen, isMoved, onPick }: RunMarkProps): ReactNode {
+  if (run.box === null && !isChosen) return null;
+  const isMeasured = run.lengthMm !== null && run.basis !== "estimated";
+  const between = { xMm: (a.xMm + b.xMm) / 2, yMm: (a.yMm + b.yMm) / 2 };
+  const box = isMoved || run.box === null ? between : run.box;
+  const text = lengthText(run);
+  const width = Math.max(9, 3.4 + text.length * 2.05);
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the run's line takes the keyboard and is read aloud
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the same
+    <g
+      data-hand="run"
+      className={isChosen ? "run-measure chosen" : "run-measure"}
+      onClick={(event) => {
+        choose({ kind: "run", id: run.id });
+        const { right, top } = event.currentTarget.getBoundingClientRect();
+        onPick({ x: right, y: top });
+      }}
+    >
+      <rect
+        className={isMeasured ? "run-box" : "run-box guessed"}
+        x={box.xMm - width / 2}
+        y={box.yMm - 2.7}
+        width={width}
+        height={5.4}
+      />
+      <text x={box.xMm} y={box.yMm + 1.25} className={isMeasured ? "" : "guessed"}>
+        {text}
+      </text>
     </g>
   );
 }

@@ -1,9 +1,10 @@
+import type { SurveyRun } from "@copperwright/engine/scenes";
 import { type ReactNode, useState } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
 import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { useBench } from "../../store/benchStore.ts";
-import { RunMark } from "./RunMark.tsx";
+import { RunBox, RunMark } from "./RunMark.tsx";
 import { ScalePoints } from "./ScalePoints.tsx";
 import { StationMark } from "./StationMark.tsx";
 import type { SurveyView } from "./surveyAnswers.ts";
@@ -53,7 +54,7 @@ function Drawn({
   );
 }
 
-/** Photograph below, runs, then stations; a station being dragged takes its runs along. */
+/** Photograph below, then lines, boxes and stations, so that no line goes through a figure; a station being dragged takes its runs along. */
 function Over({
   view,
   onPick,
@@ -68,6 +69,14 @@ function Over({
   const shift = (id: string, at: { xMm: number; yMm: number }): { xMm: number; yMm: number } =>
     moved?.id === id ? { xMm: at.xMm + moved.dxMm, yMm: at.yMm + moved.dyMm } : at;
   const place = new Map(view.stations.map(({ id, at }) => [id, shift(id, at)]));
+  const hold = (run: SurveyRun) => ({
+    run,
+    a: place.get(run.from)!,
+    b: place.get(run.to)!,
+    isChosen: run.id === chosen,
+    isMoved: moved?.id === run.from || moved?.id === run.to,
+    onPick,
+  });
   return (
     <g className="survey-marks">
       {view.photograph !== null && (
@@ -81,16 +90,23 @@ function Over({
           preserveAspectRatio="none"
         />
       )}
+      {view.stations.map(({ id, leader }) =>
+        leader === null || moved?.id === id ? null : (
+          <line
+            key={id}
+            className="station-leader"
+            x1={leader.a.x}
+            y1={leader.a.y}
+            x2={leader.b.x}
+            y2={leader.b.y}
+          />
+        ),
+      )}
       {view.runs.map((run) => (
-        <RunMark
-          key={run.id}
-          run={run}
-          a={place.get(run.from)!}
-          b={place.get(run.to)!}
-          isChosen={run.id === chosen}
-          isMoved={moved?.id === run.from || moved?.id === run.to}
-          onPick={onPick}
-        />
+        <RunMark key={run.id} {...hold(run)} />
+      ))}
+      {view.runs.map((run) => (
+        <RunBox key={run.id} {...hold(run)} />
       ))}
       {view.stations.map((station) => (
         <StationMark

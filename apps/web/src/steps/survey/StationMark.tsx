@@ -5,6 +5,9 @@ import { useStationHand } from "./useStationHand.ts";
 
 export type Shift = { readonly id: string; readonly dxMm: number; readonly dyMm: number };
 
+/** On a narrow screen the machine is small, and large rings would hide it and each other. */
+const NARROW_MM = 150;
+
 type StationMarkProps = {
   readonly station: SurveyStation;
   readonly view: SurveyView;
@@ -18,7 +21,8 @@ type StationMarkProps = {
 export function StationMark(props: StationMarkProps): ReactNode {
   const { station, isChosen, shift } = props;
   const hand = useStationHand(props);
-  const { at, label, leader, name, holds } = station;
+  const { at, label, name, holds } = station;
+  const ringMm = props.view.widthMm < NARROW_MM ? 1.3 : 2.1;
   const [dx, dy] = [shift?.dxMm ?? 0, shift?.dyMm ?? 0];
   return (
     <g
@@ -32,17 +36,13 @@ export function StationMark(props: StationMarkProps): ReactNode {
       transform={`translate(${dx} ${dy})`}
       {...hand}
     >
-      {leader !== null && (
-        <line
-          className="station-leader"
-          x1={leader.a.x}
-          y1={leader.a.y}
-          x2={leader.b.x}
-          y2={leader.b.y}
-        />
-      )}
       <circle cx={at.xMm} cy={at.yMm} r="5.6" fill="transparent" />
-      <circle cx={at.xMm} cy={at.yMm} r={isChosen ? 2.8 : 2.1} className="station-ring" />
+      <circle
+        cx={at.xMm}
+        cy={at.yMm}
+        r={isChosen ? ringMm * 1.35 : ringMm}
+        className="station-ring"
+      />
       {label !== null && (
         <>
           <text className="station-name" x={label.xMm} y={label.yMm + 3.2}>
