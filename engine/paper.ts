@@ -98,13 +98,12 @@ export async function packFiles(
   options: PackOptions,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const { result } = checked;
-  const { fingerprint, paper, fonts, onPaper, ink = "colour" } = options;
+  const { fingerprint, paper, fonts, onPaper } = options;
   const [fault] = boardPrintFaults(options.board ?? {});
   if (fault !== undefined) {
     throw new Error(`${fault.field} ${fault.foundMm} is not ${fault.leastMm} to ${fault.mostMm}`);
   }
   const { input, papers } = papersOf(checked, options);
-  const isAllBlack = ink === "black";
   const plain = await unwrapped(fonts);
   const read: ReadFaces = new Map();
   const files = new Map<string, Uint8Array>();
@@ -117,7 +116,7 @@ export async function packFiles(
     onPaper?.(one.title, i, papers.length);
     const document = framedDocument(input.info, one.title, one.sheets);
     const pages = one.sheets.length;
-    const palette = palettes[isAllBlack || one.isBlack === true ? "printBlack" : "print"];
+    const palette = paletteOf(one, options);
     add(
       `${one.name}.pdf`,
       { kind: "pdf", title: one.title, pages },
@@ -145,25 +144,55 @@ export async function packFiles(
   return files;
 }
 
-/** One paper of a pack as sheets to look at, before any file is made. */
+/** One PDF of a pack as sheets to look at, before any file is made. */
 export interface PackSheets {
+  /** Name of its PDF without the ending. */
   readonly name: string;
   readonly title: string;
   readonly document: DrawingDocument;
+  /** Colours it is printed in. */
+  readonly palette: Palette;
+  /** One drawing as large as it needs, for a roll or a plotter. */
+  readonly isRoll: boolean;
 }
 
-/** The papers `packFiles` would write, as scenes: for a screen that shows them. */
+/** Every PDF `packFiles` would write, as scenes: for a screen that shows them. */
 export function packSheets(
   checked: CheckedJob,
   options: Omit<PackOptions, "fonts" | "onPaper">,
 ): readonly PackSheets[] {
   const { input, papers } = papersOf(checked, options);
-  return papers.map(({ name, title, sheets }) => ({
-    name,
-    title,
-    document: framedDocument(input.info, title, sheets),
-  }));
+  return papers.flatMap((one) => {
+    const { name, title, sheets, plots = [] } = one;
+    const document = framedDocument(input.info, title, sheets);
+    const palette = paletteOf(one, options);
+    const rolls = plots.map((plot) => ({
+      name: plot.name,
+      title,
+      document: { ...document, pages: [plot.page] },
+      palette,
+      isRoll: true,
+    }));
+    return [{ name, title, document, palette, isRoll: false }, ...rolls];
+  });
 }
+
+/**
+ * One PDF of the pack alone: the bytes `packFiles` gives it.
+ *
+ * @param pageIndex  one sheet of it; absent: all of them
+ */
+export async function packSheetsToPdf(
+  { document, palette }: PackSheets,
+  fonts: PaperFonts,
+  pageIndex?: number,
+): Promise<Uint8Array> {
+  const pages = document.pages.filter((_, i) => pageIndex === undefined || i === pageIndex);
+  return documentToPdf({ ...document, pages }, fonts, { palette });
+}
+
+const paletteOf = ({ isBlack }: PackPaper, { ink }: Pick<PackOptions, "ink">): Palette =>
+  palettes[ink === "black" || isBlack === true ? "printBlack" : "print"];
 
 /** Every paper of a pack, laid out. */
 function papersOf(

@@ -3,6 +3,13 @@ export { colourValue, isLight, wireColourValue } from "./drawing/wireColour.ts";
 export { contactGroups } from "./job/edit/contactTable.ts";
 export type { EditedList, Operation } from "./job/edit/operation.ts";
 export {
+  BOARD_LIMITS_MM,
+  BOARD_PRINT,
+  type BoardPrint,
+  boardPrintFaults,
+  readingBehindMm,
+} from "./papers/board/boardPrint.ts";
+export {
   type LengthGuess,
   type LengthReading,
   printNumber,

@@ -8,7 +8,7 @@ import { describe, expect, it } from "vitest";
 import { readPaperFonts } from "../../engine/drawing/readPaperFonts.fixture.ts";
 import type { Job } from "../../engine/job/index.ts";
 import { checkedJob } from "../../engine/judge/index.ts";
-import { packFiles } from "../../engine/paper.ts";
+import { packFiles, packSheets, packSheetsToPdf } from "../../engine/paper.ts";
 import { checkedDemo, DEMOS, demoJob, papersOf } from "./packed.fixture.ts";
 
 const fonts = readPaperFonts();
@@ -46,6 +46,22 @@ describe("a pack", () => {
     expect([...second.keys()]).toEqual([...first.keys()]);
     for (const [name, bytes] of first)
       expect(Buffer.compare(bytes, second.get(name)!), name).toBe(0);
+  });
+
+  it("gives one PDF alone the bytes it has in the pack, in colour and in black", async () => {
+    const checked = checkedJob(demoJob("accessory-five-wires"));
+    for (const ink of ["colour", "black"] as const) {
+      const asked = { fingerprint: "0".repeat(64), paper: "a4", ink } as const;
+      const files = await packFiles(checked, { ...asked, fonts });
+      const sheets = packSheets(checked, asked);
+      expect(sheets.map(({ name }) => `${name}.pdf`)).toEqual(
+        [...files.keys()].filter((name) => name.endsWith(".pdf")),
+      );
+      for (const one of sheets) {
+        const alone = await packSheetsToPdf(one, fonts);
+        expect(Buffer.compare(alone, files.get(`${one.name}.pdf`)!), one.name).toBe(0);
+      }
+    }
   });
 
   it("lists every file with its sum and its sheets", async () => {

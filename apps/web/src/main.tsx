@@ -1,6 +1,8 @@
 import "@fontsource-variable/atkinson-hyperlegible-next";
 import "./look/tokens.css";
+import "./look/drawing.css";
 import "./look/base.css";
+import "./look/print.css";
 import { createRoot } from "react-dom/client";
 import { Bench } from "./frame/Bench.tsx";
 import { installKeys } from "./frame/keys.ts";

@@ -1,13 +1,8 @@
-import { execFileSync } from "node:child_process";
-import { readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
-import { strFromU8, type Unzipped, unzipSync } from "fflate";
-import type { Page } from "playwright-core";
+import { readFileSync } from "node:fs";
+import { strFromU8, unzipSync } from "fflate";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { ROOT } from "../../../tools/sourceFiles.ts";
 import { openDemo, type RunningBench, saved, settled, startBench } from "./benchForTests.ts";
-
-const COMMAND = join(ROOT, "apps/cli/bin/copperwright.mjs");
+import { expectSameAsCommand } from "./sameAsCommand.ts";
 
 let bench: RunningBench;
 beforeAll(async () => {
@@ -57,41 +52,7 @@ test("from the first page to a proven, packed demo with one changed part in twel
     if (kind === "pdf") expect(strFromU8(files[name]!.subarray(0, 5)), name).toBe("%PDF-");
   }
   expect(Object.keys(files)).toContain("19-proof.pdf");
-  await expectSameAsCommand(page, files);
+  await expectSameAsCommand(bench.folder, page, files);
   // The README's command is the first action.
   expect(actions.length + 1).toBeLessThanOrEqual(12);
 }, 300_000);
-
-/**
- * The command makes the same files of the same job, proof and all. Browser and Node compress a PDF in their own ways and differ in the last digit of an
- * exponential: PDFs are held to their pages, texts to nine digits.
- */
-async function expectSameAsCommand(page: Page, files: Unzipped): Promise<void> {
-  const job = await page.evaluate(async () => {
-    const key = location.hash.split("/")[2];
-    return (await fetch(`/api/jobs/${key}/export`)).text();
-  });
-  const [path, out] = [join(bench.folder, "job.json"), join(bench.folder, "pack")];
-  writeFileSync(path, job);
-  execFileSync(process.execPath, [COMMAND, "pack", path, "--out", out], { stdio: "ignore" });
-  const unsealed = (text: string): unknown => {
-    const { files: listed, ...about } = JSON.parse(text);
-    return { ...about, files: listed.map(({ sha256: _, ...file }: { sha256: string }) => file) };
-  };
-  const byCommand = (name: string): string => readFileSync(join(out, name), "utf8");
-  expect(unsealed(strFromU8(files["pack.json"]!))).toEqual(unsealed(byCommand("pack.json")));
-  const texts = Object.keys(files).filter((name) => /\.(csv|svg|dxf)$/.test(name));
-  expect(texts.length).toBeGreaterThan(20);
-  for (const name of texts) {
-    const [here, there] = [strFromU8(files[name]!), byCommand(name)].map((text) =>
-      nineDigits(name.startsWith("15-bundle") ? withoutLastColumn(text) : text),
-    );
-    expect(here, name).toBe(there);
-  }
-}
-
-/** How many steps a packing took: another last digit may lead the search another way to the same packing. */
-const withoutLastColumn = (text: string): string => text.replace(/,\w+$/gm, "");
-
-const nineDigits = (text: string): string =>
-  text.replace(/\d+\.\d+(?:e[+-]?\d+)?/g, (figure) => Number(figure).toPrecision(9));

@@ -1,4 +1,4 @@
-import { type Mark, markSvg, palettes } from "@copperwright/engine/scenes";
+import { type Mark, markSvg, type Palette } from "@copperwright/engine/scenes";
 
 /** A drawing as SVG marks, made in the worker; one user unit is one millimetre. */
 export interface Picture {
@@ -7,14 +7,29 @@ export interface Picture {
   readonly svg: string;
 }
 
-export type PictureLight = "paper" | "night" | "sun";
+/** Colours by name, so that light, night and a printer each give theirs without the drawing being made again: look/drawing.css. */
+const NAMED: Palette = {
+  hasGreys: true,
+  tokens: {
+    ground: "var(--draw-ground)",
+    pale: "var(--draw-pale)",
+    ink: "var(--draw-ink)",
+    ink2: "var(--draw-ink2)",
+    rule: "var(--draw-rule)",
+    verdigris: "var(--draw-verdigris)",
+    copper: "var(--draw-copper)",
+    stop: "var(--draw-stop)",
+    mend: "var(--draw-mend)",
+    advise: "var(--draw-advise)",
+    glow: "var(--draw-glow)",
+  },
+};
 
-/** Marks of a drawing as SVG in the palette of the screen; each group carries the id of what it shows as `data-id`. */
+/** Marks of a drawing as SVG; each group carries the id of what it shows as `data-id`. */
 export function pictureOf(
   drawn: { readonly marks: readonly Mark[]; readonly widthMm: number; readonly heightMm: number },
-  light: PictureLight,
+  palette = NAMED,
 ): Picture {
-  const palette = palettes[light === "sun" ? "print" : light];
   return {
     widthMm: drawn.widthMm,
     heightMm: drawn.heightMm,

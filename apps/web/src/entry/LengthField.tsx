@@ -7,6 +7,8 @@ type LengthFieldProps = {
   readonly valueMm: number | null;
   readonly onLength: (lengthMm: number, typed: string) => void;
   readonly placeholder?: string;
+  readonly leastMm?: number;
+  readonly mostMm?: number;
 };
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -21,11 +23,15 @@ export function LengthField({
   valueMm,
   onLength,
   placeholder,
+  leastMm = 0,
+  mostMm = Number.POSITIVE_INFINITY,
 }: LengthFieldProps): ReactNode {
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
   const reading = typed === null || typed.trim() === "" ? null : readLength(typed);
+  const isWithin = (lengthMm: number): boolean => lengthMm >= leastMm && lengthMm <= mostMm;
   const take = (lengthMm: number): void => {
+    if (!isWithin(lengthMm)) return;
     onLength(lengthMm, typed ?? "");
     setTyped(null);
   };
@@ -52,9 +58,14 @@ export function LengthField({
       />
       <p id={`${id}-read`} className="note entry-read" aria-live="polite">
         {reading?.kind === "length" && `read as ${printQuantity(reading.lengthMm, "mm")}`}
+        {reading?.kind === "length" &&
+          !isWithin(reading.lengthMm) &&
+          `; must lie between ${printQuantity(leastMm, "mm")} and ${printQuantity(mostMm, "mm")}`}
         {reading?.kind === "refusal" && REASONS[reading.reason]}
       </p>
-      {reading?.kind === "ask" && <Asked guesses={reading.couldBe} take={take} />}
+      {reading?.kind === "ask" && (
+        <Asked guesses={reading.couldBe.filter((one) => isWithin(one.lengthMm))} take={take} />
+      )}
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { printQuantity, readNumber } from "@copperwright/engine/words";
+import { printNumber, printQuantity, readNumber } from "@copperwright/engine/words";
 import { type ReactNode, useId, useState } from "react";
 
 type QuantityFieldProps = {
@@ -8,6 +8,10 @@ type QuantityFieldProps = {
   readonly unit: string;
   readonly least?: number;
   readonly most?: number;
+  /** Digits after the point that are shown; absent: as the engine prints the unit. */
+  readonly decimals?: number;
+  /** What is said of a number outside; absent: its bounds. */
+  readonly outside?: string;
   readonly onValue: (value: number) => void;
 };
 
@@ -18,6 +22,8 @@ export function QuantityField({
   unit,
   least = 0,
   most = 1e6,
+  outside,
+  decimals,
   onValue,
 }: QuantityFieldProps): ReactNode {
   const [typed, setTyped] = useState<string | null>(null);
@@ -25,6 +31,10 @@ export function QuantityField({
   const bare = typed?.replace(new RegExp(`\\s*(${unit}|Ω)$`, "i"), "") ?? "";
   const read = typed === null || bare.trim() === "" ? null : readNumber(bare);
   const isGood = read !== null && read >= least && read <= most;
+  const shown = (figure: number): string =>
+    decimals === undefined
+      ? quantityText(figure, unit)
+      : `${printNumber(figure, decimals)}\u00a0${unit}`;
   const take = (): void => {
     if (isGood) onValue(read);
     if (isGood || typed?.trim() === "") setTyped(null);
@@ -34,7 +44,8 @@ export function QuantityField({
       ? null
       : read === null
         ? `"${typed}" is no number`
-        : `must lie between ${quantityText(least, unit)} and ${quantityText(most, unit)}`;
+        : (outside ??
+          `must lie between ${quantityText(least, unit)} and ${quantityText(most, unit)}`);
   return (
     <div className="entry">
       <label htmlFor={id} className="note">
@@ -45,7 +56,7 @@ export function QuantityField({
         className="field"
         inputMode="decimal"
         autoComplete="off"
-        value={typed ?? (value === null ? "" : quantityText(value, unit))}
+        value={typed ?? (value === null ? "" : shown(value))}
         placeholder={unit}
         aria-describedby={`${id}-read`}
         aria-invalid={fault !== null}

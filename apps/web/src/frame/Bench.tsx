@@ -5,6 +5,7 @@ import { FaultFence } from "./FaultFence.tsx";
 import { Finder } from "./Finder.tsx";
 import "./frame.css";
 import { PairPage } from "./PairPage.tsx";
+import { PrintedHead } from "./PrintedHead.tsx";
 import { Rule } from "./Rule.tsx";
 import { SumLine } from "./SumLine.tsx";
 import { usePalette } from "./usePalette.ts";
@@ -39,6 +40,7 @@ export function Bench({ locked }: { locked: string | null }): ReactNode {
     <div className={isWall ? "frame wall" : "frame"} data-step={step}>
       {!isWall && hasJob && <Rule />}
       <main className="sheet" id="sheet" tabIndex={-1}>
+        {!isWall && step !== "papers" && <PrintedHead />}
         <FaultFence key={step}>
           <Suspense fallback={<p className="waiting note">opening</p>}>
             {isWall || hasJob ? <Sheet /> : <p className="waiting note">opening the job</p>}

@@ -1,11 +1,9 @@
 import type { ReactNode } from "react";
-import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 
 /** One circuit at thumb's size. The marks come from the engine on this device. */
 export function CircuitThumb({ circuit }: { circuit: string }): ReactNode {
-  const light = useLight();
-  const { answer } = useAnswer("circuitsDiagram", { circuit, light });
+  const { answer } = useAnswer("circuitsDiagram", { circuit });
   if (answer === null) return null;
   const { widthMm, heightMm, svg } = answer.picture;
   return (

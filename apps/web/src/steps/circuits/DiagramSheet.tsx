@@ -1,6 +1,5 @@
 import { type ReactNode, useRef } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
-import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { PinHandles } from "./PinHandles.tsx";
 import { useChosenInView } from "./useChosenInView.ts";
@@ -15,8 +14,7 @@ const KINDS = ["wire", "part", "joint", "connector", "body", "pin"] as const;
 
 /** The diagram itself; what is chosen shows handles on its terminals, to be dragged to another. */
 export function DiagramSheet({ circuit, onPick }: DiagramSheetProps): ReactNode {
-  const light = useLight();
-  const { answer: view, isStale, fault } = useAnswer("circuitsDiagram", { circuit, light });
+  const { answer: view, isStale, fault } = useAnswer("circuitsDiagram", { circuit });
   const box = useRef<HTMLDivElement>(null);
   useChosenInView(box);
   if (fault !== null && view === null) {

@@ -18,7 +18,7 @@ import {
   type PointMm,
   type WirePlace,
 } from "@copperwright/engine/scenes";
-import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
+import { type Picture, pictureOf } from "../../drawing/picture.ts";
 import type { Held } from "../../engine/held.ts";
 import type { RuleMark } from "../../frame/ruleMarks.ts";
 import { type CircuitsChange, circuitsOperation } from "./circuitsOperation.ts";
@@ -35,15 +35,12 @@ export interface DiagramView {
 
 export const circuitsAnswers = {
   /** The whole machine, or one circuit; null where nothing is in that circuit. */
-  circuitsDiagram(
-    held: Held,
-    { circuit, light }: { circuit: string | null; light: PictureLight },
-  ): DiagramView | null {
+  circuitsDiagram(held: Held, { circuit }: { circuit: string | null }): DiagramView | null {
     if (circuit !== null) {
       const drawn = circuitScene(held.scenes(), circuit);
       if (drawn === null) return null;
       return {
-        picture: pictureOf(drawn.scene, light),
+        picture: pictureOf(drawn.scene),
         title: drawn.head.title,
         wires: drawn.wires,
         places: [],
@@ -52,7 +49,7 @@ export const circuitsAnswers = {
     const drawn = diagramScene(held.scenes());
     const joined = drawn.nodes.filter(({ of }) => of !== "pin").map(({ id, at }) => ({ id, at }));
     return {
-      picture: pictureOf(drawn.scene, light),
+      picture: pictureOf(drawn.scene),
       title: "Whole machine",
       wires: drawn.wires,
       places: [...drawn.pins, ...joined],

@@ -1,6 +1,5 @@
 import { type ReactNode, useState } from "react";
 import type { Picture } from "../../drawing/picture.ts";
-import { useLight } from "../../drawing/useLight.ts";
 import { verdictWord } from "../../frame/verdictWord.ts";
 import { WireSwatch } from "../../frame/WireSwatch.tsx";
 import { useBench } from "../../store/benchStore.ts";
@@ -12,8 +11,7 @@ import { useCardView } from "./useCardView.ts";
 
 /** One machine on the wall. The whole upper part opens it; the verbs below are for the job as a thing. */
 export function JobCard({ job }: { job: ListedJob }): ReactNode {
-  const light = useLight();
-  const view = useCardView(job, light);
+  const view = useCardView(job);
   const [isHistory, setHistory] = useState(false);
   return (
     <li className="job-card">

@@ -1,6 +1,6 @@
 import type { CheckResult } from "@copperwright/engine";
 import { machineScene } from "@copperwright/engine/scenes";
-import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
+import { type Picture, pictureOf } from "../../drawing/picture.ts";
 import type { Held } from "../../engine/held.ts";
 
 /** What a card on the wall shows of a job; worked out on this device, never taken from the server. */
@@ -19,7 +19,7 @@ export interface JobCardView {
 const SWATCH_COUNT = 8;
 
 export const jobsAnswers = {
-  jobsCard(held: Held, { light }: { readonly light: PictureLight }): JobCardView {
+  jobsCard(held: Held): JobCardView {
     const { verdict, counts } = held.checked().result;
     const drawn = machineScene(held.scenes(), { widthMm: 150, heightMm: 70 });
     return {
@@ -29,7 +29,7 @@ export const jobsAnswers = {
       nominalV: held.job.supply.nominalV,
       earthPolarity: held.job.supply.earthPolarity,
       colours: held.job.wires.flatMap(({ colour }) => colour ?? []).slice(0, SWATCH_COUNT),
-      picture: drawn === null ? null : pictureOf(drawn, light),
+      picture: drawn === null ? null : pictureOf(drawn),
     };
   },
 };

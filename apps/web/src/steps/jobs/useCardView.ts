@@ -1,6 +1,5 @@
 import { useEffect, useState } from "react";
 import { keepLasting, keptDocument, lasting } from "../../device/deviceStore.ts";
-import type { PictureLight } from "../../drawing/picture.ts";
 import { askLong } from "../../engine/engineClient.ts";
 import { server } from "../../server/serverApi.ts";
 import type { ListedJob } from "./jobList.ts";
@@ -10,30 +9,30 @@ import type { JobCardView } from "./jobsAnswers.ts";
 let turn: Promise<unknown> = Promise.resolve();
 
 /** What the card shows, worked out once a revision and kept on the device. */
-export function useCardView(job: ListedJob, light: PictureLight): JobCardView | null {
+export function useCardView(job: ListedJob): JobCardView | null {
   const [view, setView] = useState<JobCardView | null>(null);
   useEffect(() => {
     let isCurrent = true;
     const work = async (): Promise<void> => {
       if (!isCurrent) return;
-      const made = await cardView(job, light).catch(() => null);
+      const made = await cardView(job).catch(() => null);
       if (isCurrent) setView(made);
     };
     turn = turn.then(work, work);
     return () => {
       isCurrent = false;
     };
-  }, [job, light]);
+  }, [job]);
   return view;
 }
 
-async function cardView(job: ListedJob, light: PictureLight): Promise<JobCardView | null> {
-  const name = `card ${__ENGINE__} ${job.key} ${job.revision} ${light}`;
+async function cardView(job: ListedJob): Promise<JobCardView | null> {
+  const name = `card ${__ENGINE__} ${job.key} ${job.revision}`;
   const kept = await lasting<JobCardView>(name);
   if (kept !== null) return kept;
   const text = await textOf(job.key);
   if (text === null) return null;
-  const view = await askLong(text, "jobsCard", { light });
+  const view = await askLong(text, "jobsCard", undefined);
   await keepLasting(name, view);
   return view;
 }

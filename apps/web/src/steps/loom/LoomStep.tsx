@@ -1,6 +1,5 @@
 import { type ReactNode, useEffect } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
-import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { noteStep } from "../../store/benchStore.ts";
 import { Looms } from "../wiring/Looms.tsx";
@@ -13,9 +12,8 @@ const KINDS = ["run", "station"] as const;
 
 /** The loom as a thing: where it runs, how thick it is, what covers it, where its joints lie. */
 export default function LoomStep(): ReactNode {
-  const light = useLight();
-  const { answer: machine } = useAnswer("loomMachine", { light });
-  const { answer: sections, fault } = useAnswer("loomSections", { light });
+  const { answer: machine } = useAnswer("loomMachine", undefined);
+  const { answer: sections, fault } = useAnswer("loomSections", undefined);
   useEffect(() => {
     const thickest = sections?.[0];
     if (thickest !== undefined) {

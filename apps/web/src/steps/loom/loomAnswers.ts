@@ -1,5 +1,5 @@
 import { machineScene, sectionScenes } from "@copperwright/engine/scenes";
-import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
+import { type Picture, pictureOf } from "../../drawing/picture.ts";
 import type { Held } from "../../engine/held.ts";
 
 /** One bundle cut through, with what it needs to be covered and bent. */
@@ -35,12 +35,12 @@ export interface JointView {
 }
 
 export const loomAnswers = {
-  loomMachine(held: Held, { light }: { readonly light: PictureLight }): Picture | null {
+  loomMachine(held: Held): Picture | null {
     const scene = machineScene(held.scenes(), { widthMm: 300, heightMm: 150 });
-    return scene === null ? null : pictureOf(scene, light);
+    return scene === null ? null : pictureOf(scene);
   },
 
-  loomSections(held: Held, { light }: { readonly light: PictureLight }): readonly SectionView[] {
+  loomSections(held: Held): readonly SectionView[] {
     const checked = held.checked();
     return sectionScenes(held.scenes()).map(({ name, places, wires, bundle, scene }) => {
       const ids = wires.map(({ id }) => id);
@@ -55,7 +55,7 @@ export const loomAnswers = {
         places,
         wires: ids,
         runs: [...new Set(runs)],
-        picture: pictureOf(scene, light),
+        picture: pictureOf(scene),
         tightestMm: bundle.tightestMm,
         asLaidMm: bundle.asLaidMm,
         asLaidFactor: bundle.asLaidFactor,

@@ -7,7 +7,13 @@ import { turnedTo } from "./turnBranch.ts";
 const LEAST_DRAG_MM = 4;
 
 /** Sheet edges, and a ring on every place that can be dragged to another direction. */
-export function BoardHolds({ board }: { board: BoardView }): ReactNode {
+export function BoardHolds({
+  board,
+  hasSheets,
+}: {
+  board: BoardView;
+  hasSheets: boolean;
+}): ReactNode {
   return (
     <>
       <g
@@ -17,7 +23,7 @@ export function BoardHolds({ board }: { board: BoardView }): ReactNode {
         strokeDasharray="4 2"
         pointerEvents="none"
       >
-        {board.tiles.map(({ name, xMm, yMm, widthMm, heightMm }) => (
+        {(hasSheets ? board.tiles : []).map(({ name, xMm, yMm, widthMm, heightMm }) => (
           <rect key={name} x={xMm} y={yMm} width={widthMm} height={heightMm} />
         ))}
       </g>

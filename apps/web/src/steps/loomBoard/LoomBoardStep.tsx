@@ -1,14 +1,15 @@
 import { printQuantity } from "@copperwright/engine/words";
-import { type ReactNode, useEffect, useState } from "react";
+import { type ReactNode, useEffect, useMemo, useState } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
-import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { useLongAnswer } from "../../engine/useLongAnswer.ts";
 import { noteStep } from "../../store/benchStore.ts";
 import { goTo } from "../../store/route.ts";
 import { PaperOptions } from "../papers/PaperOptions.tsx";
-import { usePaperChoice } from "../papers/usePaperChoice.ts";
+import { choiceOf } from "../papers/printSettings.ts";
+import { usePrintSettings } from "../papers/usePrintSettings.ts";
 import { BoardHolds } from "./BoardHolds.tsx";
+import { BoardPrinting } from "./BoardPrinting.tsx";
 import { BoardTurn } from "./BoardTurn.tsx";
 import "./loomBoard.css";
 import type { BoardView } from "./boardAnswers.ts";
@@ -17,12 +18,12 @@ const KINDS = ["wire", "station", "joint", "connector", "run", "part"] as const;
 
 /** The full-size drawing the loom is built on, with the edges of the sheets it is printed on. */
 export default function LoomBoardStep(): ReactNode {
-  const light = useLight();
-  const [choice, setChoice] = usePaperChoice();
+  const [settings, putSettings] = usePrintSettings();
+  const choice = useMemo(() => choiceOf(settings, null), [settings]);
   const { answer: looms } = useAnswer("boardLooms", undefined);
   const [picked, setPicked] = useState<string | null>(null);
   const loom = picked ?? [...(looms ?? [])].sort((a, b) => b.wires - a.wires)[0]?.id ?? "";
-  const { answer: board, isStale, fault } = useLongAnswer("boardView", { loom, choice, light });
+  const { answer: board, isStale, fault } = useLongAnswer("boardView", { loom, choice });
   useEffect(() => {
     if (board !== null) noteStep("loomBoard", { text: `${board.tiles.length}`, box: "half" });
   }, [board]);
@@ -45,18 +46,23 @@ export default function LoomBoardStep(): ReactNode {
             ))}
           </select>
         </label>
-        <PaperOptions choice={choice} onChoice={setChoice} />
         {board !== null && <BoardFacts board={board} isStale={isStale} />}
+        {board !== null && (
+          <BoardPrinting
+            loom={loom}
+            board={board}
+            choice={choice}
+            form={settings.boardForm}
+            onForm={(boardForm) => putSettings({ boardForm })}
+          />
+        )}
         {board !== null && <BoardTurn board={board} />}
-        <button type="button" className="act filled" onClick={() => goTo("papers")}>
-          to the papers, to print it
-        </button>
-        <p className="note">
-          Print at 100 %, with no fitting to the page. Measure the 100 mm bar on one sheet before
-          laying wire on any.
-        </p>
+        <PaperOptions settings={settings} onChange={putSettings} isOpen />
       </section>
       <div className="board-sheet">
+        <p className="only-printed">
+          Not to scale. True sheets come from "print the sheets" and "print the roll".
+        </p>
         {fault !== null && <p role="alert">The board could not be laid out: {fault}</p>}
         {board === null && fault === null && (
           <p className="note waiting">laying the loom out at true length</p>
@@ -66,7 +72,7 @@ export default function LoomBoardStep(): ReactNode {
             picture={board.picture}
             label="Loom board"
             kinds={KINDS}
-            over={<BoardHolds board={board} />}
+            over={<BoardHolds board={board} hasSheets={settings.boardForm === "sheets"} />}
           />
         )}
       </div>

@@ -1,5 +1,5 @@
 import { boardScenes } from "@copperwright/engine/scenes";
-import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
+import { type Picture, pictureOf } from "../../drawing/picture.ts";
 import type { Held } from "../../engine/held.ts";
 import type { PaperChoice } from "../papers/papersAnswers.ts";
 
@@ -46,16 +46,13 @@ export const boardAnswers = {
       wires: held.job.wires.filter(({ loom }) => loom === id).length,
     })),
 
-  boardView(
-    held: Held,
-    { loom, choice, light }: { loom: string; choice: PaperChoice; light: PictureLight },
-  ): BoardView | null {
+  boardView(held: Held, { loom, choice }: { loom: string; choice: PaperChoice }): BoardView | null {
     const board = boardScenes(held.scenes(), loom, { paper: choice.paper, ...choice.board });
     if (board === null) return null;
     const { scene, layout, shiftMm, tiling } = board;
     const names = new Map(held.job.stations.map(({ id, name }) => [id, name]));
     return {
-      picture: pictureOf(scene, light),
+      picture: pictureOf(scene),
       holds: layout.nodes.flatMap(({ station, at, kind }) =>
         station === null
           ? []

@@ -7,17 +7,19 @@ import { noteStep, say, useBench } from "../../store/benchStore.ts";
 import { useJobText } from "../../store/useJobText.ts";
 import { proveForPapers } from "./keptProof.ts";
 import type { MadeFile, PaperChoice } from "./papersAnswers.ts";
+import { printBytes } from "./usePaperFile.ts";
 
 type Making =
   | { readonly kind: "none" }
   | { readonly kind: "making"; readonly ratio: number; readonly word: string }
-  | { readonly kind: "made"; readonly files: readonly MadeFile[] };
+  | { readonly kind: "made"; readonly files: readonly MadeFile[]; readonly of: string };
 
 /** Makes every file of the pack in the background, then saves or prints one or all. */
 export function MakePapers({ choice }: { choice: PaperChoice }): ReactNode {
   const text = useJobText();
   const name = useBench((bench) => bench.document?.job.id ?? "job");
   const [making, setMaking] = useState<Making>({ kind: "none" });
+  const asked = `${JSON.stringify(choice)} ${text}`;
   const make = async (): Promise<void> => {
     if (text === null) return;
     setMaking({ kind: "making", ratio: 0, word: "proving it" });
@@ -26,7 +28,7 @@ export function MakePapers({ choice }: { choice: PaperChoice }): ReactNode {
       const files = await askLong(text, "papersPack", choice, (ratio, word) =>
         setMaking({ kind: "making", ratio, word }),
       );
-      setMaking({ kind: "made", files });
+      setMaking({ kind: "made", files, of: asked });
       noteStep("papers", { text: `${files.length} files`, box: "ticked" });
     } catch (error) {
       setMaking({ kind: "none" });
@@ -47,16 +49,20 @@ export function MakePapers({ choice }: { choice: PaperChoice }): ReactNode {
       </button>
     );
   }
-  return <MadePapers files={making.files} name={name} again={() => void make()} />;
+  const { files, of } = making;
+  return <MadePapers files={files} name={name} isOld={of !== asked} again={() => void make()} />;
 }
 
 function MadePapers({
   files,
   name,
+  isOld,
   again,
 }: {
   files: readonly MadeFile[];
   name: string;
+  /** Job or paper have changed since. */
+  isOld: boolean;
   again: () => void;
 }): ReactNode {
   const all = (): void => {
@@ -67,11 +73,12 @@ function MadePapers({
   };
   return (
     <div className="made">
+      {isOld && <p role="status">Made before the last change of job or paper.</p>}
       <div className="care-row">
-        <button type="button" className="act filled" onClick={all}>
+        <button type="button" className={isOld ? "act small" : "act filled"} onClick={all}>
           save all {files.length} files
         </button>
-        <button type="button" className="act small" onClick={again}>
+        <button type="button" className={isOld ? "act filled" : "act small"} onClick={again}>
           make again
         </button>
       </div>
@@ -87,7 +94,7 @@ function MadePapers({
               save
             </button>
             {file.endsWith(".pdf") && (
-              <button type="button" className="act small" onClick={() => print(bytes)}>
+              <button type="button" className="act small" onClick={() => printBytes(bytes)}>
                 print
               </button>
             )}
@@ -106,15 +113,3 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 const typeOf = (file: string): string =>
   TYPES[file.split(".").at(-1) ?? ""] ?? "application/octet-stream";
-
-/** Opens the file in a page of its own, where the reader's own print command keeps the scale at 100 %. */
-function print(bytes: Uint8Array): void {
-  const address = URL.createObjectURL(
-    new Blob([bytes as Uint8Array<ArrayBuffer>], { type: "application/pdf" }),
-  );
-  open(address, "_blank", "noopener");
-  say(
-    "Print at 100 %, with no fitting to the page, and measure the 100 mm bar before trusting the sheet.",
-  );
-  setTimeout(() => URL.revokeObjectURL(address), 600_000);
-}

@@ -1,4 +1,4 @@
-import { fingerprint, type ProveResult } from "@copperwright/engine";
+import { fingerprint, type ProveResult, readStockList, type StockList } from "@copperwright/engine";
 import {
   PAPER_FONT_FILES,
   type PackSheets,
@@ -6,8 +6,9 @@ import {
   type PaperSize,
   packFiles,
   packSheets,
+  packSheetsToPdf,
 } from "@copperwright/engine/paper";
-import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
+import { type Picture, pictureOf } from "../../drawing/picture.ts";
 import type { Progress } from "../../engine/answers.ts";
 import type { Held } from "../../engine/held.ts";
 import { FONT_ADDRESSES } from "./fontAddresses.ts";
@@ -15,20 +16,33 @@ import { readTicks, type TicksRead } from "./takeAway/readTicks.ts";
 import { takeAwayData } from "./takeAway/takeAwayData.ts";
 import { takeAwayHtml } from "./takeAway/takeAwayHtml.ts";
 
-/** How the papers are to be made. */
+/** How the papers are to be made; the same words as the command `pack` takes. */
 export interface PaperChoice {
   readonly paper: PaperSize;
+  readonly ink: "colour" | "black";
   readonly board: {
     readonly boardWidthMm: number;
     readonly marginMm: number;
     readonly overlapMm: number;
+    readonly readAcrossMm: number;
+    readonly readDownMm: number;
   };
+  /** A shop's price list as it was given; null: the shopping list has no prices. */
+  readonly stockText: string | null;
 }
 
 export interface PaperLine {
   readonly name: string;
   readonly title: string;
   readonly pageCount: number;
+  readonly isRoll: boolean;
+}
+
+/** One sheet as it will be printed. */
+export interface PaperPage {
+  readonly picture: Picture;
+  /** Black ink alone: it stands on white whatever the light. */
+  readonly isBlack: boolean;
 }
 
 export interface MadeFile {
@@ -47,16 +61,33 @@ function proofOf(print: string): { readonly proof?: ProveResult } {
   return proved?.fingerprint === print ? { proof: proved.result } : {};
 }
 
-function sheetsOf(held: Held, choice: PaperChoice): readonly PackSheets[] {
+/** What the engine is asked for; a price list that does not read leaves the shopping list without prices, as Parts says. */
+function askedOf(held: Held, { stockText, ...choice }: PaperChoice) {
   const print = fingerprint(held.job);
-  const proof = proofOf(print);
-  const key = `${print} ${JSON.stringify(choice)} ${"proof" in proof}`;
-  if (laidOut?.key !== key) {
-    const sheets = packSheets(held.checked(), { fingerprint: print, ...choice, ...proof });
-    laidOut = { key, sheets };
+  const stock = stockText === null ? null : stockOf(stockText);
+  return { fingerprint: print, ...choice, ...proofOf(print), ...(stock && { stock }) };
+}
+
+/** The price list read last; it is the same for every sheet looked at. */
+let listed: { readonly text: string; readonly stock: StockList | null } | null = null;
+
+function stockOf(text: string): StockList | null {
+  if (listed?.text !== text) {
+    const read = readStockList(text);
+    listed = { text, stock: read.ok ? read.stock : null };
   }
+  return listed.stock;
+}
+
+function sheetsOf(held: Held, choice: PaperChoice): readonly PackSheets[] {
+  const asked = askedOf(held, choice);
+  const key = `${asked.fingerprint} ${JSON.stringify(choice)} ${"proof" in asked}`;
+  if (laidOut?.key !== key) laidOut = { key, sheets: packSheets(held.checked(), asked) };
   return laidOut.sheets;
 }
+
+const sheetsNamed = (held: Held, choice: PaperChoice, name: string): PackSheets | undefined =>
+  sheetsOf(held, choice).find((paper) => paper.name === name);
 
 export const papersAnswers = {
   /** Keeps the proof of the job held beside its papers. */
@@ -69,23 +100,34 @@ export const papersAnswers = {
     held: Held,
     { choice }: { readonly choice: PaperChoice; readonly hasProof: boolean },
   ): readonly PaperLine[] =>
-    sheetsOf(held, choice).map(({ name, title, document }) => ({
+    sheetsOf(held, choice).map(({ name, title, document, isRoll }) => ({
       name,
       title,
       pageCount: document.pages.length,
+      isRoll,
     })),
 
   papersPage(
     held: Held,
-    {
-      choice,
-      name,
-      index,
-      light,
-    }: { choice: PaperChoice; name: string; index: number; light: PictureLight },
-  ): Picture | null {
-    const page = sheetsOf(held, choice).find((paper) => paper.name === name)?.document.pages[index];
-    return page === undefined ? null : pictureOf({ ...page, marks: page.marks }, light);
+    { choice, name, index }: { choice: PaperChoice; name: string; index: number },
+  ): PaperPage | null {
+    const paper = sheetsNamed(held, choice, name);
+    const page = paper?.document.pages[index];
+    if (paper === undefined || page === undefined) return null;
+    const isBlack = !paper.palette.hasGreys;
+    return { picture: pictureOf(page, isBlack ? paper.palette : undefined), isBlack };
+  },
+
+  /** One PDF of the pack, or one sheet of it (-1: the last); null where the pack has none of that name. */
+  async papersPdf(
+    held: Held,
+    { choice, name, index }: { choice: PaperChoice; name: string; index?: number },
+  ): Promise<Uint8Array | null> {
+    const paper = sheetsNamed(held, choice, name);
+    if (paper === undefined) return null;
+    const { length } = paper.document.pages;
+    const pageIndex = index !== undefined && index < 0 ? length + index : index;
+    return packSheetsToPdf(paper, await fetchFonts(), pageIndex);
   },
 
   papersTakeAway: (held: Held): string => takeAwayHtml(takeAwayData(held.checked())),
@@ -99,13 +141,9 @@ export const papersAnswers = {
     choice: PaperChoice,
     progress: Progress,
   ): Promise<readonly MadeFile[]> {
-    const fonts = await fetchFonts();
-    const print = fingerprint(held.job);
     const files = await packFiles(held.checked(), {
-      fingerprint: print,
-      ...choice,
-      ...proofOf(print),
-      fonts,
+      ...askedOf(held, choice),
+      fonts: await fetchFonts(),
       onPaper: (title, index, count) => progress(index / count, title),
     });
     return [...files].map(([name, bytes]) => ({ name, bytes }));

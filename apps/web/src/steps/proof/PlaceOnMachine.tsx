@@ -1,5 +1,4 @@
 import { type ReactNode, useMemo } from "react";
-import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { choose, useBench } from "../../store/benchStore.ts";
 import { type SpokenFinding, stationsOf } from "./findingRows.ts";
@@ -16,14 +15,12 @@ type PlaceOnMachineProps = {
 
 /** The machine small, with the place of a finding ringed and the runs it lies in drawn over. */
 export function PlaceOnMachine({ finding, where }: PlaceOnMachineProps): ReactNode {
-  const light = useLight();
   const chosen = useBench((bench) => bench.chosen?.id);
   const names = useStationNames();
   const { answer } = useAnswer("trySide", {
     widthMm: WIDTH_MM,
     heightMm: HEIGHT_MM,
     bandMm: 0,
-    light,
   });
   const html = useMemo(() => ({ __html: answer?.picture.svg ?? "" }), [answer]);
   if (answer === null || where === null) return null;

@@ -1,7 +1,6 @@
 import type { SurveyRun } from "@copperwright/engine/scenes";
 import { type ReactNode, useState } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
-import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { useBench } from "../../store/benchStore.ts";
 import { RunBox, RunMark } from "./RunMark.tsx";
@@ -36,8 +35,7 @@ function Drawn({
   isScaling,
   onScaled,
 }: SideSheetProps & { room: { widthMm: number; heightMm: number } }): ReactNode {
-  const light = useLight();
-  const { answer: view, fault } = useAnswer("surveyView", { room, light });
+  const { answer: view, fault } = useAnswer("surveyView", { room });
   if (fault !== null)
     return <p className="note">The side view could not be drawn. Your job is kept. {fault}</p>;
   if (view === null) return <p className="waiting note">drawing the machine</p>;

@@ -26,7 +26,7 @@ import {
   type Unknown,
 } from "@copperwright/engine";
 import { type SurveyScene, surveyScene } from "@copperwright/engine/scenes";
-import { type Picture, type PictureLight, pictureOf } from "../../drawing/picture.ts";
+import { type Picture, pictureOf } from "../../drawing/picture.ts";
 import type { Held } from "../../engine/held.ts";
 
 export type SurveyView = Omit<SurveyScene, "outline"> & { readonly picture: Picture };
@@ -59,11 +59,11 @@ export type SurveyChange =
   | { readonly does: "wire"; readonly wire: NewWire };
 
 export const surveyAnswers = {
-  surveyView(held: Held, { room, light }: { room: Room; light: PictureLight }): SurveyView {
+  surveyView(held: Held, { room }: { room: Room }): SurveyView {
     const { outline, ...scene } = surveyScene(held.job, room);
     const { widthMm, heightMm, photograph } = scene;
     const marks = photograph === null ? outline : [];
-    return { ...scene, picture: pictureOf({ marks, widthMm, heightMm }, light) };
+    return { ...scene, picture: pictureOf({ marks, widthMm, heightMm }) };
   },
 
   surveyUnknown: (held: Held): readonly Unknown[] => stillUnknown(held.job),

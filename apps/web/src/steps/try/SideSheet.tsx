@@ -1,6 +1,5 @@
 import type { ReactNode } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
-import { useLight } from "../../drawing/useLight.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { goTo } from "../../store/route.ts";
 import { LampGlows } from "./LampGlows.tsx";
@@ -28,12 +27,10 @@ const BAND_MM = 21;
 /** The machine from the left: lamps at their light, what runs in the loom, the two leads of the meter. */
 export function SideSheet({ view, lamps, named = lamps, before }: SideSheetProps): ReactNode {
   const { box, size } = useBoxMm();
-  const light = useLight();
   const isWide = (size?.widthMm ?? 0) >= WIDE_MM;
   const { answer } = useAnswer("trySide", {
     ...(size ?? { widthMm: 100, heightMm: 60 }),
     bandMm: isWide ? BAND_MM : 0,
-    light,
   });
   return (
     <div className="try-side" ref={box}>

@@ -1,5 +1,5 @@
 import { type GroupMark, type Mark, machineScene, marksBox } from "@copperwright/engine/scenes";
-import { type Picture, type PictureLight, pictureOf } from "../../../drawing/picture.ts";
+import { type Picture, pictureOf } from "../../../drawing/picture.ts";
 import type { Held } from "../../../engine/held.ts";
 
 export interface At {
@@ -21,19 +21,18 @@ export interface SideQuestion {
   readonly heightMm: number;
   /** Left free above the machine for words, mm. */
   readonly bandMm: number;
-  readonly light: PictureLight;
 }
 
 /** Null where no station has been placed in the survey. */
 export function trySide(held: Held, asked: SideQuestion): SidePicture | null {
-  const { light, bandMm, widthMm, heightMm } = asked;
+  const { bandMm, widthMm, heightMm } = asked;
   const checked = held.checked();
   const scene = machineScene(held.scenes(), { widthMm, heightMm: heightMm - bandMm });
   if (scene === null) return null;
   const { job } = checked.design;
   const places = stationPlaces(scene.marks);
   return {
-    picture: lowered(pictureOf(scene, light), bandMm),
+    picture: lowered(pictureOf(scene), bandMm),
     stations: job.stations.flatMap(({ id, name }) => {
       const at = places.get(id);
       return at === undefined ? [] : [{ id, name, xMm: at.xMm, yMm: at.yMm + bandMm }];
