@@ -25,6 +25,7 @@ export const papersLater = {
   papersKeepProof: later("papersKeepProof"),
   papersList: later("papersList"),
   papersPage: later("papersPage"),
+  papersPdf: later("papersPdf"),
   papersTakeAway: later("papersTakeAway"),
   papersTicks: later("papersTicks"),
   papersPack: later("papersPack"),
