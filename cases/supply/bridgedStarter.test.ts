@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { bridgedCurrentA } from "../../engine/prove/bridgedCurrentA.ts";
+import { bridgedCurrents } from "../../engine/prove/bridgedCurrents.ts";
 import { proofPlan } from "../../engine/prove/proofPlan.ts";
 import { jobOfDemo, proofInputOf } from "../prove/proofOfDemo.ts";
 
@@ -19,6 +19,6 @@ test("a bridged starter pulls the volts down, its relays chatter, and its earth 
     // Nothing comes to rest: what is read last depends on which relay is counted first.
     expect(solver.solve({ ...light, short }).converged).toBe(false);
     // A full battery of 12.7 V behind some 20 milliohm with its cables: hundreds of amperes at the first moment.
-    expect(bridgedCurrentA(solver, light, short, element)).toBeGreaterThan(300);
+    expect(bridgedCurrents(solver, light, short)[element]).toBeGreaterThan(300);
   }
 });

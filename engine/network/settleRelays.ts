@@ -67,10 +67,11 @@ export function settleFrom(
 ): RelaySettlement {
   const fitting = fitted(compiled, options);
   const status = settleInPlace(fitting.compiled, relays, start, fitting.options);
-  const solution = readSolution(fitting.compiled, status, compiled.network, options.shorts ?? []);
-  const coilV = Float64Array.from(relays, ({ coilA, coilB }) =>
-    Math.abs(solution.nodeV[coilA]! - solution.nodeV[coilB]!),
-  );
+  const solution = readSolution(fitting, status, compiled.network, options.shorts ?? []);
+  const coilV = new Float64Array(relays.length);
+  relays.forEach(({ coilA, coilB }, k) => {
+    coilV[k] = Math.abs(solution.nodeV[coilA]! - solution.nodeV[coilB]!);
+  });
   return { ...status, solution, coilV };
 }
 

@@ -21,6 +21,8 @@ export interface SolveOptions {
   readonly initialV?: ArrayLike<number>;
   /** Newton steps before giving up, plain and safeguarded together. Default 200. */
   readonly maxIterationCount?: number;
+  /** Whether `branchSlopeS` is wanted; it stays empty otherwise. Default true. */
+  readonly slopes?: boolean;
 }
 
 /** How a solve ended. */

@@ -23,7 +23,7 @@ const MOST_PLAIN_ITERATIONS = 30;
 export function solveNetwork(compiled: CompiledNetwork, options: SolveOptions = {}): Solution {
   const fitting = fitted(compiled, options);
   const status = solveInPlace(fitting.compiled, fitting.options);
-  return readSolution(fitting.compiled, status, compiled.network, options.shorts ?? []);
+  return readSolution(fitting, status, compiled.network, options.shorts ?? []);
 }
 
 /**
@@ -56,26 +56,42 @@ export function solveAsSet(compiled: CompiledNetwork, options: SolveOptions): So
   };
 }
 
-/** Copies the result of the last in-place solve out of the workspace, for the branches of `network`. */
+/**
+ * Copies the result of the last in-place solve out of the workspace, for the branches of `network`. All in one piece of memory: many small
+ * pieces cost more to get and to give back than the solve they hold.
+ */
 export function readSolution(
-  compiled: CompiledNetwork,
+  { compiled, options }: { readonly compiled: CompiledNetwork; readonly options: SolveOptions },
   status: SolveStatus,
   network: Network,
   shorts: readonly Short[],
 ): Solution {
   const { pattern, work } = compiled;
+  const { nodeCount } = network;
   const branchCount = network.branches.length;
-  const nodeV = new Float64Array(network.nodeCount);
+  const slopeCount = (options.slopes ?? true) ? branchCount : 0;
+  const all = new Float64Array(nodeCount + branchCount + slopeCount + shorts.length);
+  const part = piecesOf(all);
+  const nodeV = part(nodeCount);
   for (let j = 0; j < pattern.unknownCount; j++) {
     nodeV[pattern.nodeAtPosition[j]!] = work.positionV[j]!;
   }
-  return {
-    ...status,
-    nodeV,
-    branchA: work.branchA.slice(0, branchCount),
-    branchSlopeS: branchSlopesS(compiled, new Float64Array(branchCount)),
-    shortA: Float64Array.from(shorts, ({ a, b, ohm }) => (nodeV[a]! - nodeV[b]!) / ohm),
-    shorts,
+  const branchA = part(branchCount);
+  for (let k = 0; k < branchCount; k++) branchA[k] = work.branchA[k]!;
+  const branchSlopeS = branchSlopesS(compiled, part(slopeCount));
+  const shortA = part(shorts.length);
+  shorts.forEach(({ a, b, ohm }, k) => {
+    shortA[k] = (nodeV[a]! - nodeV[b]!) / ohm;
+  });
+  return { ...status, nodeV, branchA, branchSlopeS, shortA, shorts };
+}
+
+/** Hands out an array piece by piece. */
+function piecesOf(all: Float64Array): (count: number) => Float64Array {
+  let from = 0;
+  return (count) => {
+    from += count;
+    return all.subarray(from - count, from);
   };
 }
 

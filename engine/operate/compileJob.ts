@@ -78,6 +78,7 @@ export function compileJob(
       settleFrom(compiledNetwork, set.relays, start, {
         overrides,
         shorts: set.shorts,
+        slopes: false,
         ...(initialV !== null && { initialV }),
       });
     return { set, ...settleSupplies({ sources, state, set, once }) };

@@ -1,7 +1,7 @@
 import { DEAD_SHORT_OHM } from "../operate/index.ts";
 import { ratingOf } from "../size/index.ts";
 import { survivalOfWires, type WireSurvival } from "./allWires.ts";
-import { bridgedCurrentA } from "./bridgedCurrentA.ts";
+import { bridgedCurrents, raise } from "./bridgedCurrents.ts";
 import type { CurrentTallies } from "./currentTallies.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import type { ProvedWire } from "./proveResult.ts";
@@ -22,8 +22,9 @@ export function provedWires(
   wires: readonly string[],
 ): ProvedWires {
   const weak = weakSolver(plan);
+  const bridgeOf = bridgesOf(plan, tallies);
   const judged = survivalOfWires(plan, tallies.lastingA, wires).map((found): JudgedWire => {
-    const survival = withoutHarmlessBridges(plan, tallies, found);
+    const survival = withoutHarmlessBridges(plan, bridgeOf, found);
     return { survival, worst: worstShort(plan, tallies, survival) };
   });
   return { judged, rows: judged.map((one) => rowOf(plan, tallies, one, weak)) };
@@ -36,11 +37,11 @@ export function provedWires(
  */
 function withoutHarmlessBridges(
   plan: ProofPlan,
-  tallies: CurrentTallies,
+  bridgeOf: BridgeOf,
   survival: WireSurvival,
 ): WireSurvival {
   const answers = survival.answers.filter(
-    (answer) => !isHarmless(plan, tallies, survival.wire, answer),
+    (answer) => !isHarmless(plan, bridgeOf, survival.wire, answer),
   );
   if (answers.length === survival.answers.length) return survival;
   const { ruling = "saved", leansOnMemory = false } = answers[0] ?? {};
@@ -48,37 +49,60 @@ function withoutHarmlessBridges(
 }
 
 function isHarmless(
-  { solver, input, states }: ProofPlan,
-  tallies: CurrentTallies,
+  { solver, input }: ProofPlan,
+  bridgeOf: BridgeOf,
   wire: string,
   { exposure, ruling, placed }: SurvivalAnswer,
 ): boolean {
   // A touch of a lead before the first fuse is that lead's own matter: it is told there, and is either kept from chafing or a stop.
   if (ruling === "unfused" && exposure.through !== null) return true;
   if (ruling !== "unfused") return false;
-  const bridged = solver.loads.find((one) => one.load.ref === exposure.via);
-  if (bridged === undefined) return false;
-  const element = solver.compiled.elementOfConductor.get(wire)!;
-  const [a, b] = bridged.load.pins;
-  const node = solver.compiled.jobNetwork.nodes.indexOf.get(a)!;
-  const liveV = tallies.nodeV[node]! / 2;
-  const short = [{ a, b, ohm: DEAD_SHORT_OHM }];
-  // Other groups feed the load in none of their combinations or in all: its own hold every way.
-  const fed = states.flatMap(({ light, engine, group }) =>
-    engine.mode !== "running" &&
-    group.elements.has(bridged.element) &&
-    Math.abs(solver.solve(light).nodeV[node]!) > liveV
-      ? [light]
-      : [],
-  );
-  const largestA = Math.max(
-    0,
-    ...fed.map((state) => bridgedCurrentA(solver, state, short, element)),
-  );
+  const bridge = exposure.via === null ? null : bridgeOf(exposure.via);
+  if (bridge === null || bridge.fedCount === 0) return false;
+  const currentA = bridge.largestA[solver.compiled.elementOfConductor.get(wire)!]!;
   const { makeId, rated } = input.conductors.get(wire)!;
   const bundle = { wireCount: 1, loadedCount: 1 };
   const carriesA = rated?.value ?? ratingOf({ makeId, ambientC: placed.ambientC, bundle }).currentA;
-  return fed.length > 0 && largestA <= carriesA;
+  return currentA <= carriesA;
+}
+
+/** A load bridged in every state that feeds it: how many there are, and the largest current of every element in them. */
+interface Bridge {
+  readonly fedCount: number;
+  readonly largestA: Float64Array;
+}
+
+/** Null where the load is none of the solver's. */
+type BridgeOf = (load: string) => Bridge | null;
+
+/** Bridged loads, each solved once for all the wires that ask. */
+function bridgesOf(plan: ProofPlan, tallies: CurrentTallies): BridgeOf {
+  const known = new Map<string, Bridge | null>();
+  return (load) => {
+    const bridge = known.has(load) ? known.get(load)! : bridged(plan, tallies, load);
+    known.set(load, bridge);
+    return bridge;
+  };
+}
+
+function bridged({ solver, states }: ProofPlan, tallies: CurrentTallies, ref: string) {
+  const found = solver.loads.find((one) => one.load.ref === ref);
+  if (found === undefined) return null;
+  const [a, b] = found.load.pins;
+  const { nodes, elements } = solver.compiled.jobNetwork;
+  const node = nodes.indexOf.get(a)!;
+  const liveV = tallies.nodeV[node]! / 2;
+  const short = [{ a, b, ohm: DEAD_SHORT_OHM }];
+  const largestA = new Float64Array(elements.length);
+  let fedCount = 0;
+  // Other groups feed the load in none of their combinations or in all: its own hold every way.
+  for (const { light, engine, group } of states) {
+    if (engine.mode === "running" || !group.elements.has(found.element)) continue;
+    if (!(Math.abs(solver.solve(light).nodeV[node]!) > liveV)) continue;
+    fedCount++;
+    raise(largestA, bridgedCurrents(solver, light, short));
+  }
+  return { fedCount, largestA };
 }
 
 function rowOf(

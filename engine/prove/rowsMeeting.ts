@@ -16,32 +16,70 @@ export function rowsMeeting(
   const strength = Math.min(strengthCount, levelCounts.length);
   if (strength === 0) return [];
   const random = seededRandom(levelCounts.length);
-  const groups = choices(levelCounts.length, strength).map((factors) => {
-    const missingCount = factors.reduce((product, f) => product * levelCounts[f]!, 1);
-    return { factors, missing: new Uint8Array(missingCount).fill(1), missingCount };
-  });
-  const placeIn = (factors: readonly number[], row: readonly number[]): number =>
-    factors.reduce((place, f) => place * levelCounts[f]! + row[f]!, 0);
-  const gain = (row: readonly number[]): number =>
-    groups.reduce((sum, { factors, missing }) => sum + missing[placeIn(factors, row)]!, 0);
+  const open = openGroups(levelCounts, strength);
   const rows: (readonly number[])[] = [];
-  let open = 0;
   for (;;) {
-    while (open < groups.length && groups[open]!.missingCount === 0) open++;
-    const first = groups[open];
-    if (first === undefined) return rows;
-    const fixed = levelsAt(first.factors, first.missing.indexOf(1), levelCounts);
-    const fills = Array.from({ length: FILLS }, () =>
-      levelCounts.map((count, f) => fixed.get(f) ?? Math.floor(random() * count)),
-    );
-    const row = fills.reduce((best, one) => (gain(one) > gain(best) ? one : best));
-    for (const group of groups) {
-      const place = placeIn(group.factors, row);
-      group.missingCount -= group.missing[place]!;
-      group.missing[place] = 0;
+    const first = open.first();
+    if (first === null) return rows;
+    let best: readonly number[] = [];
+    let bestGain = -1;
+    for (let fill = 0; fill < FILLS; fill++) {
+      const row = levelCounts.map((count, f) => first.get(f) ?? Math.floor(random() * count));
+      const gain = open.gain(row);
+      if (gain > bestGain) [best, bestGain] = [row, gain];
     }
-    rows.push(row);
+    open.meet(best);
+    rows.push(best);
   }
+}
+
+/**
+ * Every choice of `strength` factors with the combinations of their levels no row has met yet. All choices are walked for every fill, in
+ * order, so that those with the same first factors share the arithmetic of them.
+ */
+function openGroups(levelCounts: readonly number[], strength: number) {
+  const groups = choices(levelCounts.length, strength);
+  const counts = Int32Array.from(levelCounts);
+  const start = new Int32Array(groups.length + 1);
+  groups.forEach((factors, g) => {
+    start[g + 1] = start[g]! + factors.reduce((product, f) => product * levelCounts[f]!, 1);
+  });
+  const missing = new Uint8Array(start[groups.length]!).fill(1);
+  const levels = new Int32Array(counts.length);
+  let group = 0;
+  /** Adds up what is missing at the levels, marking it met if told to, over the choices that go on from `place`. */
+  const walk = (left: number, from: number, place: number, meets: boolean): number => {
+    let sum = 0;
+    for (let f = from; f <= counts.length - left; f++) {
+      const next = place * counts[f]! + levels[f]!;
+      if (left > 1) {
+        sum += walk(left - 1, f + 1, next, meets);
+        continue;
+      }
+      const at = start[group++]! + next;
+      sum += missing[at]!;
+      if (meets) missing[at] = 0;
+    }
+    return sum;
+  };
+  const walkAll = (row: readonly number[], meets: boolean): number => {
+    levels.set(row);
+    group = 0;
+    return walk(strength, 0, 0, meets);
+  };
+  let firstOpen = 0;
+  return {
+    /** Levels of the first combination not met; null: all are. */
+    first: (): ReadonlyMap<number, number> | null => {
+      const place = missing.indexOf(1, firstOpen);
+      if (place < 0) return null;
+      firstOpen = place;
+      const g = start.findLastIndex((from) => from <= place);
+      return levelsAt(groups[g]!, place - start[g]!, levelCounts);
+    },
+    gain: (row: readonly number[]): number => walkAll(row, false),
+    meet: (row: readonly number[]): number => walkAll(row, true),
+  };
 }
 
 function levelsAt(

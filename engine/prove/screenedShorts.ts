@@ -1,11 +1,14 @@
-import { fuseOpeningTimeS } from "../heat/index.ts";
-import { planScreen, screenFaults } from "../network/index.ts";
+import {
+  planScreen,
+  type RelayStatus,
+  type Short,
+  screenFaults,
+  settleInPlace,
+} from "../network/index.ts";
 import type { CompiledJob, QuickState } from "../operate/index.ts";
-import { fuseBand } from "../operate/index.ts";
-import { fusesOf } from "./allWires.ts";
+import { cellOf, LOWEST_RATIO, type Opening, openingTimes } from "./openingTimes.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import { type ShortPlan, shortPlan } from "./shortPlan.ts";
-import { READING } from "./wireSurvival.ts";
 
 export interface ScreenedShorts {
   readonly screenedCount: number;
@@ -60,7 +63,8 @@ export function screenedShorts(
     const fed = isEverywhere
       ? shorts.pairs
       : shorts.pairs.filter(([a, b]) => nodes.has(a) || nodes.has(b));
-    if (fed.length === 0 || !compiled.solve(state).converged) continue;
+    const solve = fed.length === 0 ? null : solveInState(compiled, state);
+    if (solve === null) continue;
     for (let from = 0; from < fed.length; from += PAIRS_AT_ONCE) {
       const pairs = fed.slice(from, from + PAIRS_AT_ONCE);
       const screen = planScreen(compiled.compiledNetwork, {
@@ -68,11 +72,11 @@ export function screenedShorts(
         shortOhm: shorts.shortOhm,
         monitoredBranches: shorts.watched,
       });
-      // The confirming solves before have moved the workspace on.
-      if (from > 0) compiled.solve(state);
+      // The solves before have moved the workspace on.
+      const { pulled } = solve([]);
       screenFaults(screen);
       tallyScreen(tally, screen.monitoredA, shorts, opening);
-      confirm(tally, plan, compiled, state, { pairs, shorts, screen });
+      confirm(tally, plan, compiled, { pairs, shorts, screen, pulled, solve });
     }
   }
   const byFuse = (counts: readonly number[]) =>
@@ -117,46 +121,6 @@ function newTally({ watched }: ShortPlan): Tally {
   };
 }
 
-/** Shortest and longest opening time of each watched fuse as a table over the logarithm of current over rating. */
-interface Opening {
-  readonly ratingA: number;
-  readonly minS: Float64Array;
-  readonly maxS: Float64Array;
-}
-
-const CELLS_PER_DOUBLING = 32;
-const LOWEST_RATIO = 1;
-const CELL_COUNT = 32 * 12;
-
-function openingTimes({ input }: ProofPlan, { fuseIds }: ShortPlan): readonly (Opening | null)[] {
-  const fuses = fusesOf(input.job);
-  return fuseIds.map((id) => {
-    const fuse = fuses.get(id);
-    if (fuse === undefined) return null;
-    const ratingA = fuse.ratingA;
-    const { points, largestA, smallestA } = fuseBand(fuse);
-    const timeAt = (cellIndex: number, edge: "minS" | "maxS"): number => {
-      const currentA = ratingA * LOWEST_RATIO * 2 ** (cellIndex / CELLS_PER_DOUBLING);
-      const rated = edge === "minS" ? smallestA : largestA;
-      const band = { points, reading: READING, ratingA: rated, currentA };
-      return fuseOpeningTimeS(band)[edge] ?? Infinity;
-    };
-    const cells = Array.from({ length: CELL_COUNT }, (_, cell) => cell);
-    return {
-      ratingA,
-      minS: Float64Array.from(cells, (cell) => timeAt(cell, "minS")),
-      maxS: Float64Array.from(cells, (cell) => timeAt(cell, "maxS")),
-    };
-  });
-}
-
-function cellOf(currentA: number, { ratingA }: Opening): number {
-  const ratio = currentA / (ratingA * LOWEST_RATIO);
-  return ratio < 1
-    ? -1
-    : Math.min(CELL_COUNT - 1, Math.floor(Math.log2(ratio) * CELLS_PER_DOUBLING));
-}
-
 function tallyScreen(
   tally: Tally,
   monitoredA: Float64Array,
@@ -164,29 +128,33 @@ function tallyScreen(
   opening: readonly (Opening | null)[],
 ): void {
   const count = watched.length;
+  // What is no fuse is never over its rating.
+  const ratedA = Float64Array.from(opening, (fuse) => fuse?.ratingA ?? Infinity);
+  const cells = new Int32Array(count);
   for (let at = 0; at < monitoredA.length; at += count) {
     tally.screenedCount++;
     let first = -1;
     let firstS = Infinity;
-    let isOver = false;
+    let overCount = 0;
     for (let k = 0; k < count; k++) {
-      const fuse = opening[k];
-      if (fuse == null) continue;
-      const cell = cellOf(Math.abs(monitoredA[at + k]!), fuse);
-      if (cell < 0) continue;
-      isOver = true;
-      if (fuse.maxS[cell]! < firstS) [first, firstS] = [k, fuse.maxS[cell]!];
+      const currentA = Math.abs(monitoredA[at + k]!);
+      cells[k] = -1;
+      if (!(currentA >= ratedA[k]! * LOWEST_RATIO)) continue;
+      overCount++;
+      const cell = cellOf(currentA, ratedA[k]!);
+      cells[k] = cell;
+      const longestS = opening[k]!.maxS[cell]!;
+      if (longestS < firstS) [first, firstS] = [k, longestS];
     }
     if (first < 0) {
-      tally.sustainedCount += Number(isOver);
+      tally.sustainedCount += Number(overCount > 0);
       continue;
     }
     tally.first[first] = tally.first[first]! + 1;
+    if (overCount === 1) continue;
     for (let k = 0; k < count; k++) {
-      const fuse = opening[k];
-      if (k === first || fuse == null || tally.overlap[first]!.has(k)) continue;
-      const cell = cellOf(Math.abs(monitoredA[at + k]!), fuse);
-      if (cell >= 0 && fuse.minS[cell]! < firstS) tally.overlap[first]!.add(k);
+      if (cells[k]! < 0 || k === first || tally.overlap[first]!.has(k)) continue;
+      if (opening[k]!.minS[cells[k]!]! < firstS) tally.overlap[first]!.add(k);
     }
   }
 }
@@ -195,34 +163,51 @@ interface Batch {
   readonly pairs: readonly (readonly [number, number])[];
   readonly shorts: ShortPlan;
   readonly screen: ReturnType<typeof planScreen>;
+  /** Relays with nothing shorted. */
+  readonly pulled: readonly boolean[];
+  readonly solve: SolveInState;
+}
+
+type SolveInState = (shorts: readonly Short[]) => RelayStatus;
+
+/**
+ * One state under one short after another, left in the workspace: what the state sets is looked up once, and the linear part stays
+ * reduced as long as no relay moves. Only with the engine still, when no source has anything to settle. Null where the state has no solution.
+ */
+function solveInState(compiled: CompiledJob, state: QuickState): SolveInState | null {
+  const { fromReleased, supplies, networkState } = compiled.solveBoth(state);
+  if (!fromReleased.converged || !fromReleased.settled || !supplies.settled) return null;
+  const { overrides, relays } = networkState;
+  const start = relays.map(({ held }) => held);
+  return (shorts) => settleInPlace(compiled.compiledNetwork, relays, start, { overrides, shorts });
 }
 
 /** Solves a few of the screened shorts in full, to know how far the screening is off. */
 function confirm(
   tally: Tally,
   { solver }: ProofPlan,
-  compiled: CompiledJob,
-  state: QuickState,
-  { pairs, shorts, screen }: Batch,
+  { jobNetwork, compiledNetwork }: CompiledJob,
+  { pairs, shorts, screen, pulled, solve }: Batch,
 ): void {
-  const { names } = compiled.jobNetwork.nodes;
+  const { names } = jobNetwork.nodes;
+  const { pattern, work } = compiledNetwork;
   const { faultA } = screen;
-  const whole = compiled.solve(state);
   for (let f = tally.screenedCount % CONFIRM_EVERY; f < faultA.length; f += CONFIRM_EVERY) {
     const [a, b] = pairs[Math.floor(f / shorts.shortOhm.length)]!;
     const ohm = shorts.shortOhm[f % shorts.shortOhm.length]!;
     if (names[a]!.endsWith("~") || names[b]!.endsWith("~")) continue;
-    const full = compiled.solve({ ...state, short: [{ a: names[a]!, b: names[b]!, ohm }] });
+    const full = solve([{ a, b, ohm }]);
     solver.tally.solvedCount++;
     tally.confirmedCount++;
-    const fullA = full.shortA[0]!;
-    if (full.pulled.some((pulled, k) => pulled !== whole.pulled[k])) {
+    if (full.pulled.some((one, k) => one !== pulled[k])) {
       tally.relayMovedCount++;
       continue;
     }
+    const volts = (node: number): number => work.positionV[pattern.positionOfNode[node]!]!;
+    const fullA = (volts(a) - volts(b)) / ohm;
     if (Math.abs(fullA) < LEAST_COMPARED_A) continue;
     const errorPercent = (100 * Math.abs(fullA - faultA[f]!)) / Math.abs(fullA);
-    const isEarth = [a, b].some((node) => names[node] === compiled.jobNetwork.earth);
+    const isEarth = [a, b].some((node) => names[node] === jobNetwork.earth);
     const key = isEarth ? "largestErrorPercent" : "neighbourErrorPercent";
     tally[key] = Math.max(tally[key], errorPercent);
   }

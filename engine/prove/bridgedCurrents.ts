@@ -6,29 +6,34 @@ import type { ProofSolver } from "./proofSolver.ts";
 const ROUND_COUNT = 12;
 
 /**
- * Largest current of an element under a short. Where a relay drops out with the volts, pulls again and drops again nothing comes to
+ * Largest current of every element under a short, A. Where a relay drops out with the volts, pulls again and drops again nothing comes to
  * rest: then every network on the way counts, from the relays as the fault finds them.
  *
  * @param state  without the short, at rest.
- * @returns Infinity where some network on the way has no solution.
+ * @returns Infinity throughout where some network on the way has no solution.
  */
-export function bridgedCurrentA(
+export function bridgedCurrents(
   { solve, compiled }: Pick<ProofSolver, "solve" | "compiled">,
   state: QuickState,
   short: NonNullable<QuickState["short"]>,
-  element: number,
-): number {
+): Float64Array {
   const bridged = { ...state, short };
   const settled = solve(bridged);
-  if (settled.converged) return Math.abs(settled.elementA[element]!);
+  if (settled.converged) return settled.elementA.map(Math.abs);
   const { pulled } = solve(state);
   const { overrides, shorts, relays } = compiled.solveBoth(bridged).networkState;
-  let largestA = 0;
+  const largestA = new Float64Array(settled.elementA.length);
   for (let maxRoundCount = 1; maxRoundCount <= ROUND_COUNT; maxRoundCount++) {
     const options = { overrides, shorts, maxRoundCount };
     const met = settleFrom(compiled.compiledNetwork, relays, pulled, options);
-    if (!met.converged) return Number.POSITIVE_INFINITY;
-    largestA = Math.max(largestA, Math.abs(met.solution.branchA[element]!));
+    if (!met.converged) return largestA.fill(Number.POSITIVE_INFINITY);
+    raise(largestA, met.solution.branchA);
   }
   return largestA;
+}
+
+/** Every entry to the larger of itself and the size of the other's. */
+export function raise(largestA: Float64Array, currentA: Float64Array): void {
+  for (let k = 0; k < largestA.length; k++)
+    largestA[k] = Math.max(largestA[k]!, Math.abs(currentA[k]!));
 }
