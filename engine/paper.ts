@@ -3,26 +3,25 @@ import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { documentToPdf } from "./drawing/documentToPdf.ts";
 import {
-  csvText,
   type DrawingDocument,
   framedDocument,
   type Palette,
   type PaperFonts,
   type PaperSize,
-  pageToDxf,
   palettes,
-  sceneToSvg,
 } from "./drawing/index.ts";
 import type { ReadFaces } from "./drawing/pdfFaces.ts";
 import { sfntFromWoff } from "./drawing/sfntFromWoff.ts";
 import type { CheckedJob } from "./judge/index.ts";
+import { type MadeFile, paperFiles } from "./paperFiles.ts";
 import {
   BOARD_PRINT,
   type BoardPrint,
   boardPrintFaults,
+  boundPapers,
+  designPapers,
   type PackPaper,
   type PaperInput,
-  packPapers,
   paperInput,
 } from "./papers/index.ts";
 import type { StockList } from "./papers/stock/index.ts";
@@ -51,8 +50,8 @@ export interface PackOptions {
   readonly board?: Partial<Omit<BoardPrint, "paper">> | undefined;
   /** Black: every paper for a printer with black ink alone, no greys; absent: colour, with the whole diagram in black beside it. */
   readonly ink?: "colour" | "black" | undefined;
-  /** What `prove` answered for this very job: its section then stands in the pack. Absent: the pack has none. */
-  readonly proof?: ProveResult | undefined;
+  /** What `prove` answered for this very job, or will: the other papers are made first. Its section then stands in the pack. Absent: the pack has none. */
+  readonly proof?: ProveResult | Promise<ProveResult> | undefined;
   /** A shop's price list: the shopping list is then priced. */
   readonly stock?: StockList | undefined;
   /** Told before each paper is written. */
@@ -103,33 +102,29 @@ export async function packFiles(
   if (fault !== undefined) {
     throw new Error(`${fault.field} ${fault.foundMm} is not ${fault.leastMm} to ${fault.mostMm}`);
   }
-  const { input, papers } = papersOf(checked, options);
+  const { input, design } = laidPapers(checked, options);
   const plain = await unwrapped(fonts);
   const read: ReadFaces = new Map();
+  const made = new Map<string, readonly MadeFile[]>();
+  const count = design.length + (options.proof === undefined ? 1 : 2);
+  const make = async (papers: readonly PackPaper[]): Promise<void> => {
+    for (const one of papers) {
+      if (made.has(one.name)) continue;
+      onPaper?.(one.title, made.size, count);
+      const inks = { palette: paletteOf(one, options), plain, read };
+      made.set(one.name, await paperFiles(input.info, one, inks));
+    }
+  };
+  await make(design);
+  const plots = options.proof === undefined ? [] : timeCurrentsOf(checked);
+  const proof = await options.proof;
+  const papers = boundPapers(input, design, proof ? { result: proof, plots } : null);
+  await make([...papers].reverse());
   const files = new Map<string, Uint8Array>();
   const list: PackFile[] = [];
-  const add = (name: string, entry: Omit<PackFile, "name" | "sha256">, bytes: Uint8Array): void => {
-    files.set(name, bytes);
-    list.push({ name, ...entry, sha256: bytesToHex(sha256(bytes)) });
-  };
-  for (const [i, one] of papers.entries()) {
-    onPaper?.(one.title, i, papers.length);
-    const document = framedDocument(input.info, one.title, one.sheets);
-    const pages = one.sheets.length;
-    const palette = paletteOf(one, options);
-    add(
-      `${one.name}.pdf`,
-      { kind: "pdf", title: one.title, pages },
-      await documentToPdf(document, plain, { read, palette }),
-    );
-    for (const [name, text] of textsOf(one, document, palette)) {
-      const kind = name.slice(-3) as "csv" | "svg" | "dxf";
-      add(name, { kind, title: one.title, pages: null }, utf8ToBytes(text));
-    }
-    for (const { name, page } of one.plots ?? []) {
-      const roll = await documentToPdf({ ...document, pages: [page] }, plain, { read, palette });
-      add(`${name}.pdf`, { kind: "pdf", title: one.title, pages: 1 }, roll);
-    }
+  for (const { bytes, ...about } of papers.flatMap((one) => made.get(one.name)!)) {
+    files.set(about.name, bytes);
+    list.push({ ...about, sha256: bytesToHex(sha256(bytes)) });
   }
   const { job } = input;
   const packList: PackList = {
@@ -159,10 +154,14 @@ export interface PackSheets {
 /** Every PDF `packFiles` would write, as scenes: for a screen that shows them. */
 export function packSheets(
   checked: CheckedJob,
-  options: Omit<PackOptions, "fonts" | "onPaper">,
+  options: Omit<PackOptions, "fonts" | "onPaper" | "proof"> & {
+    readonly proof?: ProveResult | undefined;
+  },
 ): readonly PackSheets[] {
-  const { input, papers } = papersOf(checked, options);
-  return papers.flatMap((one) => {
+  const { input, design } = laidPapers(checked, options);
+  const { proof } = options;
+  const shown = proof ? { result: proof, plots: timeCurrentsOf(checked) } : null;
+  return boundPapers(input, design, shown).flatMap((one) => {
     const { name, title, sheets, plots = [] } = one;
     const document = framedDocument(input.info, title, sheets);
     const palette = paletteOf(one, options);
@@ -194,18 +193,15 @@ export async function packSheetsToPdf(
 const paletteOf = ({ isBlack }: PackPaper, { ink }: Pick<PackOptions, "ink">): Palette =>
   palettes[ink === "black" || isBlack === true ? "printBlack" : "print"];
 
-/** Every paper of a pack, laid out. */
-function papersOf(
-  checked: CheckedJob,
-  { fingerprint, paper, board, ink, proof, stock }: Omit<PackOptions, "fonts" | "onPaper">,
-): { readonly input: PaperInput; readonly papers: readonly PackPaper[] } {
-  const { design, result } = checked;
+/** Every paper of a pack but its cover and its proof, laid out. */
+function laidPapers(
+  { design, result }: CheckedJob,
+  { fingerprint, paper, board, ink, stock }: Omit<PackOptions, "fonts" | "onPaper" | "proof">,
+): { readonly input: PaperInput; readonly design: readonly PackPaper[] } {
   const input = paperInput(design, result, { fingerprint, paper, stock });
-  const print = { ...BOARD_PRINT, ...board, paper };
-  const shown = proof === undefined ? null : { result: proof, plots: timeCurrentsOf(checked) };
-  const papers = packPapers(input, print, shown);
+  const papers = designPapers(input, { ...BOARD_PRINT, ...board, paper });
   // A paper in black beside its twin in colour is one too many where all are black.
-  return { input, papers: papers.filter(({ isBlack }) => !(ink === "black" && isBlack === true)) };
+  return { input, design: papers.filter(({ isBlack }) => !(ink === "black" && isBlack === true)) };
 }
 
 /** Fonts as the PDF library reads them quickest, unwrapped once for all papers. */
@@ -214,22 +210,4 @@ async function unwrapped(fonts: PaperFonts): Promise<PaperFonts> {
     Object.entries(fonts).map(async ([face, bytes]) => [face, await sfntFromWoff(bytes)] as const),
   );
   return Object.fromEntries(faces) as PaperFonts;
-}
-
-/** The same paper as a list for a spreadsheet, and as a drawing a sheet. */
-function textsOf(
-  { name, rows, drawings, plots }: PackPaper,
-  document: DrawingDocument,
-  palette: Palette,
-): readonly (readonly [name: string, text: string])[] {
-  return [
-    ...(rows === null ? [] : [[`${name}.csv`, csvText(rows)] as const]),
-    ...(drawings ?? []).map(
-      (drawing, i) => [`${drawing}.svg`, sceneToSvg(document.pages[i]!, { palette })] as const,
-    ),
-    ...(plots ?? []).flatMap((plot) => [
-      [`${plot.name}.svg`, sceneToSvg(plot.page, { palette })] as const,
-      [`${plot.name}.dxf`, pageToDxf(plot.page)] as const,
-    ]),
-  ];
 }

@@ -28,6 +28,7 @@ export async function buildCommand(folder: string = COMMAND_FOLDER): Promise<voi
     entryPoints: {
       main: join(ROOT, "apps/cli/main.ts"),
       proveWorker: join(ROOT, "apps/cli/proveWorker.ts"),
+      proveBesideWorker: join(ROOT, "apps/cli/proveBesideWorker.ts"),
       server: join(ROOT, "apps/server/index.ts"),
     },
     outdir: folder,

@@ -1,4 +1,7 @@
+import { compileLess } from "./compileLess.ts";
 import { nodeWorld } from "./nodeWorld.ts";
 import { runCommandLine } from "./runCommandLine.ts";
 
-process.exitCode = await runCommandLine(nodeWorld, process.argv.slice(2));
+const words = process.argv.slice(2);
+if (words[0] === "pack") compileLess();
+process.exitCode = await runCommandLine(nodeWorld, words);

@@ -16,7 +16,7 @@ export {
   type CavityPlace,
 } from "./build/buildCards.ts";
 export type { PackPaper } from "./packPaper.ts";
-export { packPapers } from "./packPapers.ts";
+export { boundPapers, designPapers, packPapers } from "./packPapers.ts";
 export { type PaperInput, paperInput } from "./paperInput.ts";
 export { type ProofShown, proofPaper } from "./proof/proofPaper.ts";
 export { timeCurrentPlot } from "./proof/timeCurrentPlot.ts";

@@ -29,8 +29,13 @@ export function packPapers(
   print: BoardPrint = { ...BOARD_PRINT, paper: input.paper },
   proof: ProofShown | null = null,
 ): readonly PackPaper[] {
+  return boundPapers(input, designPapers(input, print), proof);
+}
+
+/** What stands in the pack whatever the proof says: it can be drawn while the proof is made. */
+export function designPapers(input: PaperInput, print: BoardPrint): readonly PackPaper[] {
   const bundleOf = bundleReader(input);
-  const papers = [
+  return [
     blockDiagramPaper(input, "01-block-diagram"),
     listed("02-fuse-schedule", "Fuse schedule", fuseSheets(input), fuseRows(input)),
     circuitPaper(input, "03-circuit-sheets"),
@@ -54,8 +59,17 @@ export function packPapers(
     listed("16-labels", "Wire labels", wireLabelSheets(input), wireLabelRows(input)),
     listed("17-relay-labels", "Relay labels", relayLidSheets(input), null),
     ...diagramPapers(input, "18-whole-diagram", print),
-    proofPaper(input, "19-proof", proof),
   ].filter(({ sheets }) => sheets.length > 0);
+}
+
+/** The design's papers between a cover that lists them and the proof, where there is one. */
+export function boundPapers(
+  input: PaperInput,
+  design: readonly PackPaper[],
+  proof: ProofShown | null,
+): readonly PackPaper[] {
+  const shown = proofPaper(input, "19-proof", proof);
+  const papers = shown.sheets.length > 0 ? [...design, shown] : design;
   const contents = papers.map(({ name, title, sheets }) => ({
     file: `${name}.pdf`,
     title,

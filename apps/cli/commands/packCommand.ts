@@ -13,7 +13,7 @@ import type {
 } from "@copperwright/engine/paper";
 import { printPack } from "../print/printPack.ts";
 import { writePrinters } from "../printers.ts";
-import { proveInThreads } from "../proveInThreads.ts";
+import { proveBeside } from "../proveBeside.ts";
 import { argumentRefusal, refuse } from "../refuse.ts";
 import type { ExitCode, World } from "../world.ts";
 import type { BoardOptions, BoardWanted } from "./boardOptions.ts";
@@ -58,7 +58,7 @@ export async function packCommand(
   world.err("Checking the job.\n");
   const checked = checkedJob(read.job);
   const { board } = asked.wanted;
-  const proof = await proofOf(world, checked);
+  const proof = proofOf(world, checked);
   const files = await drawn(world, checked, {
     ...(proof && { proof }),
     ...(sold.stock && { stock: sold.stock }),
@@ -89,14 +89,11 @@ export async function packCommand(
   return verdict === "fit" ? 0 : 1;
 }
 
-/** The proof that goes with the pack; none where the check could judge nothing. */
-async function proofOf(
-  world: World,
-  { design, result }: CheckedJob,
-): Promise<ProveResult | undefined> {
+/** The proof that goes with the pack, begun; none where the check could judge nothing. */
+function proofOf(world: World, { design, result }: CheckedJob): Promise<ProveResult> | undefined {
   if (result.withheld !== null) return undefined;
-  world.err("Proving it.\n");
-  return await proveInThreads(preparedProof(design), () => {});
+  world.err("Proving it, and drawing meanwhile.\n");
+  return proveBeside(preparedProof(design));
 }
 
 /** The PDF library is loaded only here, so that no other command waits for it. */
