@@ -2,6 +2,7 @@ import { Hono } from "hono";
 import { HTTPException } from "hono/http-exception";
 import { backupRoutes } from "../backup/backupRoutes.ts";
 import { exerciseRoutes } from "../exercise/exerciseRoutes.ts";
+import { priceRoutes } from "../prices/priceRoutes.ts";
 import type { Storage } from "../storage/index.ts";
 import type { Bench, BenchEnv, BenchHono } from "./bench.ts";
 import { changeRoutes } from "./changeRoutes.ts";
@@ -32,6 +33,7 @@ export function benchApi(storage: Storage, clock: () => Date): BenchHono {
   app.route("/", conflictRoutes(bench, inTurn));
   app.route("/", photographRoutes(bench));
   app.route("/", exerciseRoutes(bench));
+  app.route("/", priceRoutes(bench));
   app.route("/", backupRoutes(bench));
   return app;
 }

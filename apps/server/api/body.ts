@@ -9,6 +9,8 @@ const MEGABYTE = 1_000_000;
 export const SMALL_BODY = 0.25 * MEGABYTE;
 /** A job text of 20 MB, every sign of it escaped at worst by half as much again. */
 export const JOB_BODY = 30 * MEGABYTE;
+/** A price list of two million letters, every one of them escaped at worst. */
+export const PRICE_LIST_BODY = 13 * MEGABYTE;
 /** A photograph of 20 MB as base64. */
 export const PHOTOGRAPH_BODY = 28 * MEGABYTE;
 /** A backup of 100 MB as base64. */

@@ -56,6 +56,14 @@ export const restoreSchema = z.strictObject({
 });
 export const archiveSchema = z.strictObject({ isArchived: z.boolean() });
 export const photographSchema = z.strictObject({ name: nameSchema, base64: z.string().min(1) });
+/** Letters of a shop's list: some twenty thousand lines. */
+export const LONGEST_PRICE_LIST = 2_000_000;
+export const priceListSchema = z.strictObject({
+  id: changeIdSchema,
+  name: nameSchema,
+  text: wordsSchema.max(LONGEST_PRICE_LIST).nullable(),
+  basedOn: changeIdSchema.nullable(),
+});
 export const backupSchema = z.strictObject({ base64: z.string().min(1) });
 
 export type NewJob = z.infer<typeof newJobSchema>;

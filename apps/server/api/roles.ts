@@ -8,6 +8,12 @@ export const mayEdit: MiddlewareHandler<BenchEnv> = async (c, next) => {
   await next();
 };
 
+/** Lets by those who may see what the shop pays: whoever may change jobs. */
+export const maySeePrices: MiddlewareHandler<BenchEnv> = async (c, next) => {
+  if (c.get("visitor").role === "view") return refuse(c, "role-prices", {});
+  await next();
+};
+
 /** Lets by the owner alone. */
 export const ownerOnly: MiddlewareHandler<BenchEnv> = async (c, next) => {
   if (c.get("visitor").role !== "owner") return refuse(c, "role-owner", {});

@@ -108,6 +108,20 @@ export const SENTENCES = {
     status: 422,
     message: "The meter cannot be read so.",
   },
+  "role-prices": {
+    status: 403,
+    message: "What the shop pays is shown to those who may edit.",
+  },
+  "price-list-unreadable": {
+    status: 422,
+    message: "That is no price list the bench can read; the list in use stays as it is.",
+  },
+  "price-list-moved": {
+    status: 409,
+    message:
+      "Another price list was put in meanwhile; yours was not. Look at it, then put yours in again if it is still wanted.",
+  },
+  "no-such-price-list": { status: 404, message: "There is no such price list on this bench." },
   "backup-unreadable": {
     status: 422,
     message: "The file is no backup of this bench, or is damaged ({fault}); nothing was restored.",

@@ -1,6 +1,10 @@
 import { EDITED_LISTS } from "@copperwright/engine";
 import * as z from "zod";
-import { wordsSchema as anyWordsSchema } from "../api/requestSchemas.ts";
+import {
+  wordsSchema as anyWordsSchema,
+  changeIdSchema,
+  LONGEST_PRICE_LIST,
+} from "../api/requestSchemas.ts";
 import { guessSchema, newExerciseSchema } from "../exercise/exerciseSchemas.ts";
 import { STORAGE_VERSION } from "../storage/index.ts";
 
@@ -139,6 +143,15 @@ const exerciseSchemas = {
   ),
 };
 
+const priceListSchema = z.strictObject({
+  id: changeIdSchema,
+  name: wordsSchema,
+  text: anyWordsSchema.max(LONGEST_PRICE_LIST).nullable(),
+  saved_at: momentSchema,
+  saved_by: wordsSchema,
+  device: wordsSchema,
+});
+
 /** First entry of a backup: every row. The second is what each revision changed, the others are pictures, known by what they hold. */
 export const manifestSchema = z.strictObject({
   copperwrightBackup: z.literal(BACKUP_FORMAT),
@@ -149,6 +162,8 @@ export const manifestSchema = z.strictObject({
     revisions: z.array(revisionSchema),
     ...hungOnJobSchemas,
     ...exerciseSchemas,
+    // Backups of storage version 1 have none.
+    priceLists: z.array(priceListSchema).default([]),
   }),
 });
 

@@ -6,6 +6,7 @@ import type {
   JobPhotographsTable,
   JobsTable,
   PhotographsTable,
+  PriceListsTable,
   RevisionsTable,
   SettlementsTable,
 } from "./benchDatabase.ts";
@@ -22,6 +23,7 @@ export interface BackupRows {
   readonly exercises: readonly ExercisesTable[];
   readonly exerciseStarts: readonly ExerciseStartsTable[];
   readonly guesses: readonly GuessesTable[];
+  readonly priceLists: readonly PriceListsTable[];
 }
 
 /** What rows leave out, fetched when it is wanted. */
@@ -72,5 +74,6 @@ export function readBackupRows(queries: Queries): Promise<BackupRows> {
       exercises: await reading.selectFrom("exercises").selectAll().orderBy("id").execute(),
       exerciseStarts: await reading.selectFrom("exercise_starts").selectAll().execute(),
       guesses: await reading.selectFrom("guesses").selectAll().orderBy("id").execute(),
+      priceLists: await reading.selectFrom("price_lists").selectAll().orderBy("id").execute(),
     }));
 }

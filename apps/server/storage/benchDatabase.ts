@@ -11,6 +11,7 @@ export interface BenchDatabase {
   readonly exercises: ExercisesTable;
   readonly exercise_starts: ExerciseStartsTable;
   readonly guesses: GuessesTable;
+  readonly price_lists: PriceListsTable;
   readonly keep: { readonly name: string; readonly text: string };
 }
 
@@ -111,4 +112,16 @@ export interface GuessesTable {
   readonly is_right: number;
   readonly minutes: number;
   readonly made_at: string;
+}
+
+/** Every list a shop has put in; rows are added and never changed. The latest is in use. */
+export interface PriceListsTable {
+  /** Given by the device that put it in, so that a list sent twice is in once. */
+  readonly id: string;
+  readonly name: string;
+  /** CSV as it was given; null: from then on without prices. */
+  readonly text: string | null;
+  readonly saved_at: string;
+  readonly saved_by: string;
+  readonly device: string;
 }

@@ -4,7 +4,7 @@ import type { BenchDatabase } from "./benchDatabase.ts";
 type Step = (db: Kysely<BenchDatabase>, bytesType: "blob" | "bytea") => Promise<void>;
 
 /** Step n takes a storage of version n to version n + 1. A step that has been released is never edited: a new one follows it. */
-export const MIGRATIONS: readonly Step[] = [first];
+export const MIGRATIONS: readonly Step[] = [first, priceLists];
 
 /** Storage version this program writes. */
 export const STORAGE_VERSION = MIGRATIONS.length;
@@ -58,4 +58,10 @@ async function createExercises(create: (statement: string) => Promise<unknown>):
     `guesses (id text primary key, exercise_id text not null references exercises (id), who text not null, device text not null,
      guess text not null, is_right integer not null, minutes double precision not null, made_at text not null)`,
   );
+}
+
+/** Lists follow one another by the moment they were put in; the newest is in use. */
+async function priceLists(db: Kysely<BenchDatabase>): Promise<void> {
+  const table = `price_lists (id text primary key, name text not null, text text, saved_at text not null, saved_by text not null, device text not null)`;
+  await sql.raw(`create table ${table}`).execute(db);
 }

@@ -25,6 +25,7 @@ export function restoreRows(
   return queries.transaction().execute(async (writing) => {
     await nextSequence(writing);
     const photographsAdded = await addPhotographs(writing, rows, contents);
+    for (const row of rows.priceLists) await added(writing, "price_lists", { ...row });
     const counts = { jobsAdded: 0, revisionsAdded: 0, jobsBeside: 0 };
     for (const job of rows.jobs) {
       const revisions = rows.revisions
@@ -157,7 +158,8 @@ type Hanging =
   | "settlements"
   | "exercises"
   | "exercise_starts"
-  | "guesses";
+  | "guesses"
+  | "price_lists";
 
 async function added(
   writing: Writing,

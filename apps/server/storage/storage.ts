@@ -5,6 +5,7 @@ import type {
   GuessesTable,
   JobPhotographsTable,
   JobsTable,
+  PriceListsTable,
   RevisionsTable,
 } from "./benchDatabase.ts";
 
@@ -66,6 +67,18 @@ export type JobSeen = Pick<
   "key" | "revision" | "sequence" | "saved_at" | "saved_by" | "device"
 >;
 
+export interface PriceListDraft {
+  readonly id: string;
+  readonly name: string;
+  /** Null: from now on without prices. */
+  readonly text: string | null;
+  /** The list in use when this one was put in; null: none had been. */
+  readonly basedOn: string | null;
+  readonly hand: Hand;
+}
+
+export type PriceListLine = Omit<PriceListsTable, "text"> & { readonly isNone: boolean };
+
 export type RevisionLine = Omit<RevisionsTable, "text">;
 
 /** Everything the bench keeps. A save that has answered is on the disk. */
@@ -98,6 +111,12 @@ export interface Storage {
   startExercise(id: string, hand: Hand): Promise<string>;
   addGuess(guess: GuessesTable): Promise<void>;
   guesses(exerciseId: string): Promise<readonly GuessesTable[]>;
+  /** The list in use, or a former one by its id. */
+  priceList(id?: string): Promise<PriceListsTable | null>;
+  /** Newest first, without their texts. */
+  priceLists(): Promise<readonly PriceListLine[]>;
+  /** `known`: this list was put in before; `moved`: somebody put in another meanwhile, and nothing was done. */
+  putPriceList(draft: PriceListDraft): Promise<"saved" | "known" | "moved">;
   /** Small records of the server's own. */
   keep(name: string): Promise<string | null>;
   putKeep(name: string, text: string): Promise<void>;

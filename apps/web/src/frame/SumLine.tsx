@@ -35,7 +35,7 @@ export function SumLine(): ReactNode {
         )}
       </div>
       <div className="sum-words" aria-live="polite">
-        {sum !== null ? <Sentence sum={sum} /> : <p className="sum-said">{said}</p>}
+        {sum !== null ? <Sentence sum={sum} /> : <Said words={said} />}
       </div>
       {sum?.usedRatio !== undefined && <UsedBar ratio={sum.usedRatio} text={sum.usedText ?? ""} />}
       {hasWords && (
@@ -87,5 +87,14 @@ function UsedBar({ ratio, text }: { ratio: number; text: string }): ReactNode {
       </svg>
       <span className="note">{text}</span>
     </div>
+  );
+}
+
+/** A long word of the bench scrolls in its two lines, so the keyboard must get to it. */
+function Said({ words }: { words: string | null }): ReactNode {
+  return (
+    <p className="sum-said" tabIndex={words === null ? undefined : 0}>
+      {words}
+    </p>
   );
 }

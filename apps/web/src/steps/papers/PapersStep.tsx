@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useMemo, useState } from "react";
 import { useLongAnswer } from "../../engine/useLongAnswer.ts";
 import { noteStep } from "../../store/benchStore.ts";
-import { useStockText } from "../parts/useStockText.ts";
+import { useStock } from "../parts/useStock.ts";
 import { useProofKept } from "./keptProof.ts";
 import { MakePapers } from "./MakePapers.tsx";
 import { PaperOptions } from "./PaperOptions.tsx";
@@ -15,7 +15,7 @@ import { usePrintSettings } from "./usePrintSettings.ts";
 /** Every sheet of the pack, looked at before it is printed; one or all saved or printed. */
 export default function PapersStep(): ReactNode {
   const [settings, putSettings] = usePrintSettings();
-  const [stockText] = useStockText();
+  const stockText = useStock().list?.text ?? null;
   const choice = useMemo(() => choiceOf(settings, stockText), [settings, stockText]);
   const {
     answer: lines,

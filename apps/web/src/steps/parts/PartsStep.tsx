@@ -1,16 +1,18 @@
 import { type ReactNode, useEffect } from "react";
 import { useAnswer } from "../../engine/useAnswer.ts";
-import { noteStep } from "../../store/benchStore.ts";
+import { noteStep, useBench } from "../../store/benchStore.ts";
 import { CutList } from "./CutList.tsx";
 import { moneyText } from "./moneyText.ts";
 import "./parts.css";
 import { Shopping } from "./Shopping.tsx";
 import { StockFile } from "./StockFile.tsx";
-import { useStockText } from "./useStockText.ts";
+import { useStock } from "./useStock.ts";
 
 /** What to buy and what to cut, priced by the shop's own list. */
 export default function PartsStep(): ReactNode {
-  const [stockText, setStockText] = useStockText();
+  const prices = useStock();
+  const isLooker = useBench((bench) => bench.visitor?.role === "view");
+  const stockText = prices.list?.text ?? null;
   const { answer, fault } = useAnswer("partsShopping", { stockText });
   const priced = answer?.ok === true ? answer.priced : null;
   const hasList = answer?.ok === true && answer.hasList;
@@ -33,21 +35,18 @@ export default function PartsStep(): ReactNode {
             )}
           </p>
         )}
-        <StockFile hasList={stockText !== null} onText={setStockText} />
+        {isLooker ? (
+          <p className="note">What the shop pays is shown to those who may edit.</p>
+        ) : (
+          <StockFile prices={prices} />
+        )}
       </header>
       {fault !== null && <p role="alert">The list could not be made: {fault}</p>}
       {answer?.ok === false && (
-        <div role="alert" className="caution">
-          <b>The price list was not taken.</b>
-          <ul>
-            {answer.refusals.map((refusal) => (
-              <li key={`${refusal.line} ${refusal.code}`}>
-                {refusal.line === null ? "" : `Line ${refusal.line}: `}
-                {refusal.message} {refusal.remedy}
-              </li>
-            ))}
-          </ul>
-        </div>
+        <p role="alert">
+          The price list in use cannot be read by this version of the app.{" "}
+          {answer.refusals[0]?.message}
+        </p>
       )}
       {answer?.ok === true && answer.passedOver > 0 && (
         <p className="note">

@@ -66,6 +66,15 @@ export const partsAnswers = {
     };
   },
 
+  /** Whether a text is a price list, before it takes the place of another. */
+  partsListRead(
+    _held: Held,
+    { text }: { readonly text: string },
+  ): { readonly ok: true } | { readonly ok: false; readonly refusals: readonly Refusal[] } {
+    const read = readStockList(text);
+    return read.ok ? { ok: true } : read;
+  },
+
   /** What to cut, reel by reel, longest first. */
   partsCuts(held: Held): readonly CutGroup[] {
     const groups = new Map<string, BuildCard[]>();

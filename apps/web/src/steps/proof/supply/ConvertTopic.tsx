@@ -2,7 +2,7 @@ import type { ConvertTo, Job } from "@copperwright/engine";
 import { type ReactNode, useState } from "react";
 import { useLongAnswer } from "../../../engine/useLongAnswer.ts";
 import { useBench } from "../../../store/benchStore.ts";
-import { useStockText } from "../../parts/useStockText.ts";
+import { useStock } from "../../parts/useStock.ts";
 import { ConversionPlan } from "./ConversionPlan.tsx";
 import { SUPPLY_WORKER } from "./useSupplyAsking.ts";
 
@@ -20,7 +20,7 @@ export function ConvertTopic(): ReactNode {
     ...(earth !== earthPolarity && { earth }),
   };
   const isSame = Object.keys(to).length === 0;
-  const [stockText] = useStockText();
+  const stockText = useStock().list?.text ?? null;
   const question = isSame ? null : { to, stockText };
   const { answer, isStale, fault } = useLongAnswer("supplyConversion", question, SUPPLY_WORKER);
   const view = fault === null ? answer : null;
