@@ -51,6 +51,7 @@ export {
   type FaultStage,
   type FaultStory,
   type FirstPart,
+  type FirstTold,
   faultStory,
   mergedFirst,
   type PlottedJob,

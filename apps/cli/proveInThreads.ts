@@ -24,22 +24,39 @@ const TRUTH_SHARE = 0.15;
 const FIRST_SHARE = 0.45;
 const SECOND_SHARE = 0.9;
 
+/** Threads that wait for something to prove; they keep nobody from ending who never asks them. */
+export type ProofThreads = readonly Worker[];
+
 /**
- * A proof on as many threads as the machine has, two at most: this one does its share as well. The parts are put together in order of
- * the job, so the answer does not depend on how many there were.
+ * Starts the threads beside this one, so that they are up by the time the job is laid out: one where the machine has two to give. From
+ * source there is no bundle to start and this thread does it all.
+ */
+export function startThreads(worker: URL = WORKER): ProofThreads {
+  const count = existsSync(fileURLToPath(worker)) ? Math.min(2, availableParallelism()) - 1 : 0;
+  return Array.from({ length: count }, () => {
+    const thread = new Worker(worker);
+    thread.unref();
+    return thread;
+  });
+}
+
+/**
+ * A proof on the threads given and this one, which does its share as well. The parts are put together in order of the job, so the answer
+ * does not depend on how many there were.
  */
 export async function proveInThreads(
   input: ProofInput,
   told: Told,
-  worker: URL = WORKER,
+  threads: ProofThreads = startThreads(),
 ): Promise<ProveResult> {
-  const count = existsSync(fileURLToPath(worker)) ? Math.min(2, availableParallelism()) : 1;
-  const workers = Array.from(
-    { length: count - 1 },
-    (_, k) => new Worker(worker, { workerData: { input, share: { index: k + 1, count } } }),
-  );
+  const count = threads.length + 1;
   try {
-    const others = workers.map((one) => nextMessage<FirstPart>(one));
+    const others = threads.map((one, k) => {
+      one.ref();
+      const answer = nextMessage<FirstPart>(one);
+      one.postMessage({ input, share: { index: k + 1, count } });
+      return answer;
+    });
     const work = proofWork(input);
     const share = { index: 0, count };
     const own = proveFirst(work, share, (stage, done, of) => {
@@ -47,18 +64,22 @@ export async function proveInThreads(
     });
     const first = mergedFirst(work.plan, [own, ...(await Promise.all(others))]);
     told(FIRST_SHARE);
-    const seconds = workers.map((one) => nextMessage<SecondPart>(one));
-    for (const one of workers) one.postMessage(first.tallies);
-    const ownSecond = proveSecond(work, first.tallies, share);
+    const { states, tallies } = first;
+    const seconds = threads.map((one) => {
+      const answer = nextMessage<SecondPart>(one);
+      one.postMessage({ states, tallies });
+      return answer;
+    });
+    const ownSecond = proveSecond(work, first, share);
     told(SECOND_SHARE);
     const result = provedResult(work, first, [ownSecond, ...(await Promise.all(seconds))], {});
     return withTriedChanges(input, result, proveOnTrial);
   } finally {
-    await Promise.all(workers.map((one) => one.terminate()));
+    await Promise.all(threads.map((one) => one.terminate()));
   }
 }
 
-/** Beside the bundled command; from source there is none, and one thread does it all. */
+/** Beside the bundled command. */
 const WORKER = new URL("./proveWorker.mjs", import.meta.url);
 
 function nextMessage<T>(worker: Worker): Promise<T> {

@@ -1,5 +1,6 @@
-import { parentPort, workerData } from "node:worker_threads";
+import { parentPort } from "node:worker_threads";
 import {
+  type FirstTold,
   type ProofInput,
   proofWork,
   proveFirst,
@@ -7,10 +8,14 @@ import {
   type Share,
 } from "@copperwright/engine";
 
-/** One share of a proof in a thread of its own: its first part, then, when the largest currents of all are known, its second. */
-const { input, share } = workerData as { input: ProofInput; share: Share };
-const work = proofWork(input);
-parentPort!.postMessage(proveFirst(work, share));
-parentPort!.once("message", (tallies: Parameters<typeof proveSecond>[1]) => {
-  parentPort!.postMessage(proveSecond(work, tallies, share));
+/**
+ * One share of a proof in a thread of its own, which may be started before it is known what is to be proven: the input, its first part,
+ * then, when it is known what all first parts found, its second.
+ */
+parentPort!.once("message", ({ input, share }: { input: ProofInput; share: Share }) => {
+  const work = proofWork(input);
+  parentPort!.once("message", (told: FirstTold) => {
+    parentPort!.postMessage(proveSecond(work, told, share));
+  });
+  parentPort!.postMessage(proveFirst(work, share));
 });

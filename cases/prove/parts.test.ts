@@ -18,7 +18,7 @@ test("a proof in three parts, in any order, is the proof in one", () => {
     work.plan,
     shares.map((share) => proveFirst(proofWork(input), share)),
   );
-  const seconds = shares.map((share) => proveSecond(proofWork(input), first.tallies, share));
+  const seconds = shares.map((share) => proveSecond(proofWork(input), first, share));
   const parts = provedResult(work, first, seconds, {});
   // How much was solved depends on what each part had to lay out again; what was found does not.
   const { coverage: one, ...rest } = whole;

@@ -13,6 +13,7 @@ export { provedResult } from "./provedResult.ts";
 export { proveJob, proveOnTrial } from "./proveJob.ts";
 export {
   type FirstPart,
+  type FirstTold,
   mergedFirst,
   type Progress,
   type ProofWork,

@@ -18,7 +18,7 @@ export function proveJob(
   const work = proofWork(input);
   const whole = { index: 0, count: 1 };
   const first = mergedFirst(work.plan, [proveFirst(work, whole, progress)]);
-  const second = proveSecond(work, first.tallies, whole, progress);
+  const second = proveSecond(work, first, whole, progress);
   const result = provedResult(work, first, [second], options);
   return options.tryRemedies === false ? result : withTriedChanges(input, result, proveOnTrial);
 }

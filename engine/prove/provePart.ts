@@ -6,6 +6,7 @@ import { type ProofPlan, proofPlan } from "./proofPlan.ts";
 import { type ProvedWires, provedWires } from "./provedWires.ts";
 import { type ScreenedShorts, type StateToScreen, screenedShorts } from "./screenedShorts.ts";
 import { type StrayLoad, strayOf } from "./strayOf.ts";
+import { type SolvedCorner, toleranceCorners } from "./toleranceCorners.ts";
 import { type TruthState, truthOf } from "./truthOf.ts";
 
 /** Which share of the work: every count-th piece from the index-th on. */
@@ -32,11 +33,15 @@ export interface FirstPart {
   readonly solve: SolveCounts;
 }
 
-/** Second stage, which needs the largest currents of the first: the wires, and the screened shorts. */
+/** What the second stage has to know of all first shares together. */
+export type FirstTold = Pick<FirstPart, "states" | "tallies">;
+
+/** Second stage, which needs the largest currents of the first: the wires, the screened shorts, and the corners of the bands. */
 export interface SecondPart {
   readonly share: Share;
   readonly wires: ProvedWires;
   readonly screened: ScreenedShorts;
+  readonly corners: readonly SolvedCorner[];
   readonly solve: SolveCounts;
 }
 
@@ -93,12 +98,15 @@ export function proveFirst(
 
 export function proveSecond(
   { plan }: ProofWork,
-  tallies: CurrentTallies,
+  { tallies, states: met }: FirstTold,
   share: Share,
   progress?: Progress,
 ): SecondPart {
   const before = { ...plan.solver.tally };
   const wires = provedWires(plan, tallies, ofShare([...plan.input.conductors.keys()], share));
+  // The last share begins: the first has the evidence to put together afterwards.
+  const isOwn = (k: number): boolean => k % share.count === share.count - 1 - share.index;
+  const corners = toleranceCorners(plan, met, isOwn);
   progress?.("shorts", 1, 2);
   const states = statesToScreen(tallies);
   const screened = screenedShorts(
@@ -113,6 +121,7 @@ export function proveSecond(
     share,
     wires,
     screened,
+    corners,
     solve: {
       solvedCount: after.solvedCount - before.solvedCount,
       twiceSettledCount: after.twiceSettledCount - before.twiceSettledCount,

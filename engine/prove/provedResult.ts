@@ -34,6 +34,7 @@ export function provedResult(
   const judged = seconds
     .flatMap(({ wires }) => wires.judged)
     .sort((a, b) => (a.survival.wire < b.survival.wire ? -1 : 1));
+  const corners = seconds.flatMap((part) => part.corners).sort((a, b) => a.index - b.index);
   const stray = strayRows(plan, first.strays);
   const bundles = bundlesInUse(plan, first.tallies);
   const charge = chargeFaults(plan);
@@ -62,7 +63,7 @@ export function provedResult(
     bundles,
     inUse: used,
     charge,
-    tolerance: toleranceOf(plan, first, judged, options),
+    tolerance: toleranceOf(plan, first, { judged, corners }, options),
   };
 }
 

@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { proveInThreads } from "../../apps/cli/proveInThreads.ts";
+import { proveInThreads, startThreads } from "../../apps/cli/proveInThreads.ts";
 import { DEMOS, jobOfDemo, proofInputOf } from "../../cases/prove/proofOfDemo.ts";
 import { seededRandom } from "../../engine/geometry/index.ts";
 import { proofPlan } from "../../engine/prove/proofPlan.ts";
@@ -41,8 +41,8 @@ async function wholeProofs(): Promise<readonly Figure[]> {
   const figures: Figure[] = [];
   for (const name of DEMOS) {
     const input = proofInputOf(jobOfDemo(name));
-    const first = await seconds(() => proveInThreads(input, () => {}, worker));
-    const again = await seconds(() => proveInThreads(input, () => {}, worker));
+    const first = await seconds(() => proveInThreads(input, () => {}, startThreads(worker)));
+    const again = await seconds(() => proveInThreads(input, () => {}, startThreads(worker)));
     const unit = "s";
     figures.push({
       name: `whole proof of ${name}, two threads, cold`,

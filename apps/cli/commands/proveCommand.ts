@@ -1,6 +1,6 @@
 import { planJob, preparedProof } from "@copperwright/engine";
 import { printProve } from "../print/printProve.ts";
-import { proveInThreads } from "../proveInThreads.ts";
+import { proveInThreads, startThreads } from "../proveInThreads.ts";
 import { refuse } from "../refuse.ts";
 import type { ExitCode, World } from "../world.ts";
 import { commonFields, printJson } from "./command.ts";
@@ -20,8 +20,9 @@ export async function proveCommand(
   const read = readJobArgument(world, path);
   if (!read.ok) return refuse(world, read.refusals, { json, common: commonFields("prove", null) });
   world.err("Laying out the loom.\n");
+  const threads = startThreads();
   const input = preparedProof(planJob(read.job));
-  const result = await proveInThreads(input, progressTold(world));
+  const result = await proveInThreads(input, progressTold(world), threads);
   const answer = { ...commonFields("prove", read), refusals: [], ...result };
   world.out(json ? printJson(answer) : printProve(read.job, result));
   return result.verdict === "fit" ? 0 : 1;

@@ -3,6 +3,7 @@ import {
   changesToTry,
   explanationOf,
   type FirstPart,
+  type FirstTold,
   mergedFirst,
   type ProofInput,
   type ProveResult,
@@ -45,8 +46,8 @@ export interface OfProof {
 }
 
 /**
- * What the worker answers for Proof. The whole proof is made in two stages, each shared among workers: the first share, the tallies of all first
- * shares together, the second share, the result. What crosses is plain data, and the answer does not depend on how many there were.
+ * What the worker answers for Proof. The whole proof is made in two stages, each shared among workers: the first share, what all first
+ * shares found, the second share, the result. What crosses is plain data, and the answer does not depend on how many there were.
  */
 export const proofAnswers = {
   /** The job as it will be, with lengths, copper and guards: what every share is made from. */
@@ -64,24 +65,21 @@ export const proofAnswers = {
       else progress(between(TRUTH_RATIO, FIRST_RATIO, done / of), `open ${done} of ${of}`);
     });
   },
-  proofTallies: (
+  proofTold: (
     _held: Held,
     { proof, parts }: OfProof & { readonly parts: readonly FirstPart[] },
-  ): First["tallies"] => {
+  ): FirstTold => {
     const own = workOf(proof);
     own.first = mergedFirst(own.work.plan, parts);
-    return own.first.tallies;
+    const { states, tallies } = own.first;
+    return { states, tallies };
   },
   proofSecond: (
     _held: Held,
-    {
-      proof,
-      tallies,
-      share,
-    }: OfProof & { readonly tallies: First["tallies"]; readonly share: Share },
+    { proof, told, share }: OfProof & { readonly told: FirstTold; readonly share: Share },
     progress: Progress,
   ): SecondPart =>
-    proveSecond(workOf(proof).work, tallies, share, (_stage, done, of) =>
+    proveSecond(workOf(proof).work, told, share, (_stage, done, of) =>
       progress(between(FIRST_RATIO, SECOND_RATIO, done / of), "every wire and every short"),
     ),
   proofResult: (

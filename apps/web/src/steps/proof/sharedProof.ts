@@ -19,10 +19,10 @@ export async function sharedProof(text: string, told: Told): Promise<ProveResult
       askLong(text, "proofFirst", { proof, input, share: share(index) }, tell(index), index),
     ),
   );
-  const tallies = await askLong(text, "proofTallies", { proof, parts });
+  const found = await askLong(text, "proofTold", { proof, parts });
   const seconds = await Promise.all(
     workers.map((index) =>
-      askLong(text, "proofSecond", { proof, tallies, share: share(index) }, tell(index), index),
+      askLong(text, "proofSecond", { proof, told: found, share: share(index) }, tell(index), index),
     ),
   );
   return askLong(text, "proofResult", { proof, seconds }, told);
