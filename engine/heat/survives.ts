@@ -61,11 +61,10 @@ export function survives(asked: SurvivalQuestion): Survival {
   let cellCount = 0;
   let settled = true;
   const worstOf: Partial<Record<Duration, Exposure>> = forever ? { forever } : {};
+  const stretches = timedStretches(question);
   for (const duration of ["short", "long", "forever"] as const) {
-    const cells = timedStretches(question)
-      .filter((stretch) => stretch.duration === duration)
-      .map((stretch) => cellOver(question, stretch));
-    const search = hottest(question, cells);
+    const own = stretches.filter((stretch) => stretch.duration === duration);
+    const search = hottest(own, cellsOf(question));
     cellCount += search.cellCount;
     settled &&= search.settled;
     const soFar = worstOf[duration];
@@ -140,24 +139,36 @@ function classChanges(gate: FuseGate, next: FuseGate | undefined, limits: Durati
   return changes;
 }
 
-function cellOver(question: Question, stretch: Stretch): Cell {
-  const { lowPercent, highPercent, duration } = stretch;
-  const capS = { short: question.limits.shortS, long: question.limits.longS, forever: Infinity };
-  const timeAt = (loadPercent: number): number =>
-    Math.min(question.opensS(loadPercent) as number, capS[duration]);
-  const at = (loadPercent: number, timeS: number): Exposure =>
-    exposure(question, { currentA: (loadPercent / 100) * question.ratingA, timeS, duration });
-  const lowS = timeAt(lowPercent);
-  // On a step of the staircase the time of the low end holds right up to the high end.
-  const highS = question.fuse.reading === "staircase" ? lowS : timeAt(highPercent);
-  const bound = at(highPercent, lowS);
-  const seenC = Math.max(at(lowPercent, lowS).peakC, at(highPercent, highS).peakC);
-  return { lowPercent, highPercent, duration, bound, seenC };
+/** Makes cells of one class of duration. Cells side by side share an end, and halves the ends of the whole: each is followed once. */
+function cellsOf(question: Question): CellMaker {
+  const { limits, ratingA, fuse, opensS } = question;
+  const capS = { short: limits.shortS, long: limits.longS, forever: Infinity };
+  const endsC = new Map<number, number>();
+  const cellOver = ({ lowPercent, highPercent, duration }: Stretch): Cell => {
+    const timeAt = (loadPercent: number): number =>
+      Math.min(opensS(loadPercent) as number, capS[duration]);
+    const at = (loadPercent: number, timeS: number): Exposure =>
+      exposure(question, { currentA: (loadPercent / 100) * ratingA, timeS, duration });
+    const endC = (loadPercent: number): number => {
+      const peakC = endsC.get(loadPercent) ?? at(loadPercent, timeAt(loadPercent)).peakC;
+      endsC.set(loadPercent, peakC);
+      return peakC;
+    };
+    const bound = at(highPercent, timeAt(lowPercent));
+    // On a step of the staircase the time of the low end holds right up to the high end.
+    const highC = fuse.reading === "staircase" ? bound.peakC : endC(highPercent);
+    return { lowPercent, highPercent, duration, bound, seenC: Math.max(endC(lowPercent), highC) };
+  };
+  return { cellOver, toleranceK: question.toleranceK, cellCountMax: question.cellCountMax };
+}
+
+interface CellMaker extends Pick<SurvivalQuestion, "toleranceK" | "cellCountMax"> {
+  readonly cellOver: (stretch: Stretch) => Cell;
 }
 
 /** Halves the hottest cell until its bound is near enough to something that occurs. All cells share one limit. */
-function hottest(question: Question, start: readonly Cell[]) {
-  const cells = [...start];
+function hottest(stretches: readonly Stretch[], { cellOver, toleranceK, cellCountMax }: CellMaker) {
+  const cells = stretches.map(cellOver);
   let cellCount = cells.length;
   for (;;) {
     let worst = cells[0];
@@ -167,14 +178,14 @@ function hottest(question: Question, start: readonly Cell[]) {
       seenC = Math.max(seenC, cell.seenC);
     }
     if (worst === undefined) return { worst: null, settled: true, cellCount };
-    const near = worst.bound.peakC - seenC <= question.toleranceK;
-    if (near || cellCount + 2 > question.cellCountMax) {
+    const near = worst.bound.peakC - seenC <= toleranceK;
+    if (near || cellCount + 2 > cellCountMax) {
       return { worst: worst.bound, settled: near, cellCount };
     }
     const middle = Math.sqrt(worst.lowPercent * worst.highPercent);
     cells.splice(cells.indexOf(worst), 1);
-    cells.push(cellOver(question, { ...worst, highPercent: middle }));
-    cells.push(cellOver(question, { ...worst, lowPercent: middle }));
+    cells.push(cellOver({ ...worst, highPercent: middle }));
+    cells.push(cellOver({ ...worst, lowPercent: middle }));
     cellCount += 2;
   }
 }

@@ -28,6 +28,8 @@ export interface QuickSolution {
   readonly pulled: readonly boolean[];
   readonly buzzing: readonly string[];
   readonly supplies: SuppliesSettled;
+  /** What the last network was solved under. */
+  readonly networkState: NetworkState;
 }
 
 /** A state settled from released and from pulled relays, with the overrides both were solved under. */
@@ -95,8 +97,8 @@ export function compileJob(
     nets: currentNets(jobNetwork),
     networkState,
     solve: (state) => {
-      const { settlement, supplies } = settle(state);
-      return quickSolution(settlement, supplies);
+      const { settlement, supplies, set, overrides } = settle(state);
+      return quickSolution(settlement, supplies, { ...set, overrides });
     },
     solveBoth: (state) => {
       const { set, overrides, supplies } = settle(state);
@@ -106,7 +108,11 @@ export function compileJob(
   };
 }
 
-function quickSolution(settled: RelaySettlement, supplies: SuppliesSettled): QuickSolution {
+function quickSolution(
+  settled: RelaySettlement,
+  supplies: SuppliesSettled,
+  networkState: NetworkState,
+): QuickSolution {
   const { solution } = settled;
   return {
     converged: settled.converged && settled.settled && supplies.settled,
@@ -117,5 +123,6 @@ function quickSolution(settled: RelaySettlement, supplies: SuppliesSettled): Qui
     pulled: settled.pulled,
     buzzing: settled.buzzing,
     supplies,
+    networkState,
   };
 }

@@ -6,28 +6,30 @@ import type { ProofSolver } from "./proofSolver.ts";
 const ROUND_COUNT = 12;
 
 /**
- * Largest current of every element under a short, A. Where a relay drops out with the volts, pulls again and drops again nothing comes to
- * rest: then every network on the way counts, from the relays as the fault finds them.
+ * Largest current of every element under a short, A. Where a relay drops out with the volts, pulls again and drops again nothing comes
+ * to rest: then every network on the way counts, from the relays as the fault finds them.
  *
  * @param state  without the short, at rest.
+ * @param pulled  its relays.
  * @returns Infinity throughout where some network on the way has no solution.
  */
 export function bridgedCurrents(
   { solve, compiled }: Pick<ProofSolver, "solve" | "compiled">,
   state: QuickState,
+  pulled: readonly boolean[],
   short: NonNullable<QuickState["short"]>,
 ): Float64Array {
-  const bridged = { ...state, short };
-  const settled = solve(bridged);
+  const settled = solve({ ...state, short });
   if (settled.converged) return settled.elementA.map(Math.abs);
-  const { pulled } = solve(state);
-  const { overrides, shorts, relays } = compiled.solveBoth(bridged).networkState;
+  const { overrides, shorts, relays } = settled.networkState;
   const largestA = new Float64Array(settled.elementA.length);
   for (let maxRoundCount = 1; maxRoundCount <= ROUND_COUNT; maxRoundCount++) {
-    const options = { overrides, shorts, maxRoundCount };
+    const options = { overrides, shorts, maxRoundCount, slopes: false };
     const met = settleFrom(compiled.compiledNetwork, relays, pulled, options);
     if (!met.converged) return largestA.fill(Number.POSITIVE_INFINITY);
     raise(largestA, met.solution.branchA);
+    // At rest, or back where it was before: more rounds meet the same networks again.
+    if (met.roundCount < maxRoundCount) break;
   }
   return largestA;
 }

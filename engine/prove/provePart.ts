@@ -1,11 +1,11 @@
-import type { QuickSolution, QuickState } from "../operate/index.ts";
+import type { QuickState } from "../operate/index.ts";
 import { type CurrentTallies, mergedTallies, newCurrentTallies } from "./currentTallies.ts";
 import { type OpenPlace, openPlaces } from "./openPlaces.ts";
 import type { ProofInput } from "./proofInput.ts";
 import { type ProofPlan, proofPlan } from "./proofPlan.ts";
 import { type ProvedWires, provedWires } from "./provedWires.ts";
 import { type ScreenedShorts, type StateToScreen, screenedShorts } from "./screenedShorts.ts";
-import { type StrayLoad, strayOf } from "./strayOf.ts";
+import { type StrayLoad, strayOf, type WholeState } from "./strayOf.ts";
 import { type SolvedCorner, toleranceCorners } from "./toleranceCorners.ts";
 import { type TruthState, truthOf } from "./truthOf.ts";
 
@@ -80,7 +80,7 @@ export function proveFirst(
   const truth = truthOf(plan, indices);
   progress?.("truth", indices.length, indices.length);
   const own = ofShare(places, share);
-  const wholes = new Map<string, QuickSolution>();
+  const wholes = new Map<string, WholeState>();
   const strays = own.map((place, k) => {
     const part = strayOf(plan, place, wholes);
     progress?.("stray", k + 1, own.length);

@@ -175,8 +175,8 @@ type SolveInState = (shorts: readonly Short[]) => RelayStatus;
  * reduced as long as no relay moves. Only with the engine still, when no source has anything to settle. Null where the state has no solution.
  */
 function solveInState(compiled: CompiledJob, state: QuickState): SolveInState | null {
-  const { fromReleased, supplies, networkState } = compiled.solveBoth(state);
-  if (!fromReleased.converged || !fromReleased.settled || !supplies.settled) return null;
+  const { converged, networkState } = compiled.solve(state);
+  if (!converged) return null;
   const { overrides, relays } = networkState;
   const start = relays.map(({ held }) => held);
   return (shorts) => settleInPlace(compiled.compiledNetwork, relays, start, { overrides, shorts });

@@ -66,6 +66,10 @@ export function stateSpace(job: Job): StateSpace {
     modes.map((mode) => [mode, { ...restPositions(job, mode), [FLASH]: "off" }] as const),
   );
   const positionsOf = new Map(variables.map(({ id, positions }) => [id, positions]));
+  const rules = job.exclusions.map(({ engine, positions }) => ({
+    engine,
+    positions: Object.entries(positions),
+  }));
   const positionCount = switches.reduce((product, part) => product * part.positions.length, 1);
   const flashCount = flashes ? 2 : 1;
   return {
@@ -82,17 +86,19 @@ export function stateSpace(job: Job): StateSpace {
     })),
     rowsKnown: new Map(),
     completed: (given, engine, rest) =>
-      completed(job, positionsOf, {
-        given,
-        engine,
-        rest: { ...atRest.get(engine.mode)!, ...rest },
-      }),
+      completed({ rules, positionsOf }, given, engine, { atRest: atRest.get(engine.mode)!, rest }),
     quick: (full, { mode, speedRpm }) => ({
-      positions: Object.fromEntries(Object.entries(full).filter(([id]) => id !== FLASH)),
+      positions: withoutFlash(full),
       engine: { mode, speedRpm },
       flash: full[FLASH] === "on" ? "on" : "off",
     }),
   };
+}
+
+function withoutFlash(full: Assignment): Assignment {
+  const positions: Record<string, string> = {};
+  for (const id in full) if (id !== FLASH) positions[id] = full[id]!;
+  return positions;
 }
 
 /** Stopped and cranking always; idle and fast where something generates: the lowest and highest speed an output is stated at. */
@@ -123,28 +129,39 @@ function countOf(variables: readonly Variable[], rule: Rules): number {
   }, 1);
 }
 
-interface Completion {
-  readonly given: Assignment;
-  readonly engine: EngineState;
-  readonly rest: Assignment;
+/** An exclusion with its positions as a list. */
+interface Rule {
+  readonly engine: Job["exclusions"][number]["engine"];
+  readonly positions: readonly (readonly [id: string, excluded: readonly string[]])[];
+}
+
+/** What the variables left open stand at: as in `rest`, else at rest. */
+interface Resting {
+  readonly atRest: Assignment;
+  readonly rest: Assignment | undefined;
 }
 
 function completed(
-  job: Job,
-  positionsOf: ReadonlyMap<string, readonly string[]>,
-  { given, engine, rest }: Completion,
+  space: {
+    readonly rules: readonly Rule[];
+    readonly positionsOf: ReadonlyMap<string, readonly string[]>;
+  },
+  given: Assignment,
+  { mode }: EngineState,
+  { atRest, rest }: Resting,
 ): Assignment | null {
+  const { rules, positionsOf } = space;
   const full: Record<string, string> = {};
-  for (const id of positionsOf.keys()) full[id] = given[id] ?? rest[id]!;
+  for (const id of positionsOf.keys()) full[id] = given[id] ?? rest?.[id] ?? atRest[id]!;
   // One pass a rule and once more: moving one switch out of a rule may bring another rule about.
-  for (let pass = 0; pass <= job.exclusions.length; pass++) {
-    const hit = job.exclusions.find(
-      (rule) =>
-        (rule.engine === undefined || rule.engine.includes(engine.mode)) &&
-        Object.entries(rule.positions).every(([id, list]) => list.includes(full[id] ?? "")),
+  for (let pass = 0; pass <= rules.length; pass++) {
+    const hit = rules.find(
+      ({ engine, positions }) =>
+        (engine === undefined || engine.includes(mode)) &&
+        positions.every(([id, list]) => list.includes(full[id] ?? "")),
     );
     if (hit === undefined) return full;
-    const move = Object.entries(hit.positions)
+    const move = hit.positions
       .filter(([id]) => given[id] === undefined)
       .flatMap(([id, list]) => {
         const other = positionsOf.get(id)?.find((position) => !list.includes(position));

@@ -1,13 +1,8 @@
-import {
-  expectedOf,
-  type OperateState,
-  type QuickSolution,
-  type QuickState,
-} from "../operate/index.ts";
+import { expectedOf, type OperateState, type QuickState } from "../operate/index.ts";
 import { groupingOf, groupStates } from "./groupStates.ts";
 import type { OpenPlace } from "./openPlaces.ts";
 import type { ProofPlan } from "./proofPlan.ts";
-import type { Assignment, EngineState } from "./stateSpace.ts";
+import type { Assignment } from "./stateSpace.ts";
 import { type Group, splitVariables } from "./switchGroups.ts";
 
 /** A load from which a rider sees something although its own switch is off. */
@@ -51,7 +46,7 @@ const MOST_SPLITS = 1;
 export function strayOf(
   plan: ProofPlan,
   place: OpenPlace,
-  wholes: Map<string, QuickSolution> = new Map(),
+  wholes: Map<string, WholeState> = new Map(),
   mostCount = MOST_COMBINATIONS,
 ): StrayPart {
   const { solver, space, still, heaviest } = plan;
@@ -67,7 +62,7 @@ export function strayOf(
   const queue: { readonly given: Assignment; readonly group: Group }[] = [];
   const visit = (given: Assignment, group: Group): void => {
     const full = space.completed(given, engine);
-    if (full === null || looked.visit(full, group) === 0) return;
+    if (full === null || looked.visit(full) === 0) return;
     if (combinationCount(plan, group) > mostCount) queue.push({ given, group });
   };
   for (const { group, given } of groupStates(space, grouping, engine, heaviest, mostCount))
@@ -94,30 +89,48 @@ const combinationCount = ({ space }: ProofPlan, { variables }: Group): number =>
     1,
   );
 
+/** What an open place is held against in a state with everything whole. */
+export interface WholeState {
+  /** Power of every load over its own. */
+  readonly shares: Float64Array;
+  /** 1 for every element that carries anything. */
+  readonly carries: Uint8Array;
+}
+
+function wholeState({ solver }: ProofPlan, state: QuickState): WholeState {
+  const solution = solver.solve(state);
+  const carries = new Uint8Array(solution.elementA.length);
+  solution.elementA.forEach((currentA, k) => {
+    carries[k] = Number(Math.abs(currentA) > CARRIES_NOTHING_A);
+  });
+  return { shares: solver.shares(state, solution), carries };
+}
+
 /** States of one place solved so far; a visit tells how many loads strayed for the first time. */
-function lookedAt(plan: ProofPlan, place: OpenPlace, wholes: Map<string, QuickSolution>) {
+function lookedAt(plan: ProofPlan, place: OpenPlace, wholes: Map<string, WholeState>) {
   const { solver, space } = plan;
   const engine = space.engines[0]!;
   const found = new Map<number, StrayLoad>();
   const solved = new Set<string>();
   const counts = { stateCount: 0, skippedCount: 0 };
-  const visit = (full: Assignment, { elements }: Group): number => {
+  const elements = [...place.elements];
+  const visit = (full: Assignment): number => {
     const key = Object.values(full).join("|");
     if (solved.has(key)) return 0;
     solved.add(key);
     const whole = space.quick(full, engine);
-    const before = wholes.get(key) ?? solver.solve(whole);
+    const before = wholes.get(key) ?? wholeState(plan, whole);
     keep(wholes, key, before);
-    if (![...place.elements].some((k) => Math.abs(before.elementA[k]!) > CARRIES_NOTHING_A)) {
+    if (!elements.some((k) => before.carries[k] === 1)) {
       counts.skippedCount++;
       return 0;
     }
     counts.stateCount++;
     const state = { ...whole, open: [place.name] };
-    const wholeShares = solver.shares(whole, before);
     const shares = solver.shares(state, solver.solve(state));
+    const wholeShares = before.shares;
     let newCount = 0;
-    for (const stray of straysIn(plan, { state, full, engine, wholeShares, shares, elements })) {
+    for (const stray of straysIn(plan, { state, wholeShares, shares })) {
       const known = found.get(stray.load);
       if (known !== undefined && known.shareRatio >= stray.shareRatio) continue;
       if (known === undefined) newCount++;
@@ -131,41 +144,48 @@ function lookedAt(plan: ProofPlan, place: OpenPlace, wholes: Map<string, QuickSo
 /** Whole states kept for the places that follow, bytes; the oldest go first. */
 const KEPT_BYTES = 64e6;
 
-function keep(wholes: Map<string, QuickSolution>, key: string, solution: QuickSolution): void {
+function keep(wholes: Map<string, WholeState>, key: string, state: WholeState): void {
   if (wholes.has(key)) return;
-  const eachBytes = solution.nodeV.byteLength + solution.elementA.byteLength;
+  const eachBytes = state.shares.byteLength + state.carries.byteLength;
   if ((wholes.size + 1) * eachBytes > KEPT_BYTES) {
     const oldest = wholes.keys().next();
     if (oldest.done !== true) wholes.delete(oldest.value);
   }
-  wholes.set(key, solution);
+  wholes.set(key, state);
 }
 
 interface Solved {
   readonly state: QuickState;
-  readonly full: Assignment;
-  readonly engine: EngineState;
   readonly wholeShares: Float64Array;
   readonly shares: Float64Array;
-  readonly elements: ReadonlySet<number>;
 }
 
 /** Loads that are off by their intents (or dead with everything whole) and get more than the share. */
 function straysIn(plan: ProofPlan, solved: Solved): readonly StrayLoad[] {
   const { loads, litRatio } = plan.solver;
   const { state, shares, wholeShares } = solved;
+  const found: number[] = [];
+  for (let load = 0; load < loads.length; load++) {
+    const shareRatio = Math.abs(shares[load]!);
+    const wholeRatio = Math.abs(wholeShares[load]!);
+    if (!(shareRatio > STRAY_RATIO) || shareRatio <= wholeRatio * 1.01) continue;
+    if (wholeRatio > STRAY_RATIO || !isOff(plan, load, state, wholeRatio)) continue;
+    found.push(load);
+  }
+  if (found.length === 0) return [];
   const dimmed = loads.flatMap((_, k) =>
     wholeShares[k]! >= litRatio && shares[k]! < 0.8 * wholeShares[k]! ? [k] : [],
   );
-  return loads.flatMap((_, load): StrayLoad[] => {
-    const shareRatio = Math.abs(shares[load]!);
-    const wholeRatio = Math.abs(wholeShares[load]!);
-    if (!(shareRatio > STRAY_RATIO) || shareRatio <= wholeRatio * 1.01) return [];
-    if (wholeRatio > STRAY_RATIO || !isOff(plan, load, state, wholeRatio)) return [];
-    return [
-      { load, shareRatio, wholeRatio, open: null, openNames: [], state, dimmed, working: [] },
-    ];
-  });
+  return found.map((load) => ({
+    load,
+    shareRatio: Math.abs(shares[load]!),
+    wholeRatio: Math.abs(wholeShares[load]!),
+    open: null,
+    openNames: [],
+    state,
+    dimmed,
+    working: [],
+  }));
 }
 
 function isOff(plan: ProofPlan, load: number, state: QuickState, wholeRatio: number): boolean {

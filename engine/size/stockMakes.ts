@@ -47,9 +47,15 @@ export function makesByWire(
   stock: Stock,
   starterCables: ReadonlySet<string>,
 ): ReadonlyMap<string, readonly MakeFields[]> {
+  const chosen = new Map<string, readonly MakeFields[]>();
+  const alone = (makeId: string): readonly MakeFields[] => {
+    const made = chosen.get(makeId) ?? [makeFields(makeId)];
+    chosen.set(makeId, made);
+    return made;
+  };
   return new Map(
     presentWires(job).map(({ id, size }) => {
-      if (size !== undefined) return [id, [makeFields(size.make)]] as const;
+      if (size !== undefined) return [id, alone(size.make)] as const;
       return [id, starterCables.has(id) ? stock.starter : stock.loom] as const;
     }),
   );
