@@ -15,6 +15,7 @@ export const SYMBOL_NAMES = [
   "relayContactBreak",
   "lamp",
   "twinLamp",
+  "lampFilament",
   "led",
   "diode",
   "zenerDiode",

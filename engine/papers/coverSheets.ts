@@ -52,22 +52,30 @@ function coverBlocks(
 ): readonly Block[] {
   const { widthMm } = content;
   return [
-    ...factBlocks(input, widthMm),
-    ...withheldBlocks(input, widthMm),
-    ...headingBlock("In this folder", widthMm, 2),
     jobCodeBlock(input, widthMm),
-    ...keyValueBlocks(
-      contents.map(({ file, title, sheetCount }) => [
-        file,
-        `${title}, ${sheetCount} ${sheetCount === 1 ? "sheet" : "sheets"}`,
-      ]),
-      widthMm - jobCodeSideMm(input) - 4,
-      54,
-    ),
+    ...factBlocks(input, widthMm - jobCodeSideMm(input) - 4),
+    ...withheldBlocks(input, widthMm),
+    ...findingBlocks(input, content),
     ...headingBlock("Before you begin", widthMm, 2),
     ...bulletBlocks(CAUTIONS, widthMm),
-    ...findingBlocks(input, content),
     ...acceptedBlocks(input, widthMm),
+    ...contentsBlocks(contents, widthMm),
+  ];
+}
+
+/** The papers of the folder, which stand together: under the rest where there is room, else on a sheet of their own. */
+function contentsBlocks(contents: readonly ContentsLine[], widthMm: number): readonly Block[] {
+  const lines = keyValueBlocks(
+    contents.map(({ file, title, sheetCount }) => [
+      file,
+      `${title}, ${sheetCount} ${sheetCount === 1 ? "sheet" : "sheets"}`,
+    ]),
+    widthMm,
+    54,
+  );
+  return [
+    ...headingBlock("In this folder", widthMm, 2),
+    ...lines.map((line, i) => ({ ...line, keepWithNext: i < lines.length - 1 })),
   ];
 }
 

@@ -14,7 +14,7 @@ export function partNote(job: Job, part: Part, of: "whole" | "coil" = "whole"): 
 }
 
 /** A figure is not parted from its unit at the end of a line. */
-const unbroken = (text: string): string =>
+export const unbroken = (text: string): string =>
   text.replace(/(\d) (V|W|A|Ah|mm|Ω|kΩ)(?![a-z])/g, "$1\u00A0$2");
 
 /** "20 A blade" beside the name "main 20 A" is "blade". */
@@ -26,16 +26,25 @@ const withoutNamed = (rating: string, name: string): string => {
 const coilText = (part: Part & { readonly kind: "relay" }): string =>
   `coil ${printQuantity(part.coil.ohm.value, "ohm")}`;
 
+/** "12 V 60/55 W": volts once where all filaments are for the same. */
+function lampRating({ filaments }: Part & { readonly kind: "lamp" }): string {
+  const volts = [...new Set(filaments.map(({ ratedV }) => ratedV))];
+  return volts
+    .map((ratedV) => {
+      const own = filaments.filter((filament) => filament.ratedV === ratedV);
+      const figures = own.map(({ ratedW }) => printNumber(ratedW, ratedW % 1 === 0 ? 0 : 1));
+      return `${printNumber(ratedV, 0)} V ${figures.join("/")} W`;
+    })
+    .join(", ");
+}
+
 /** Ratings as written on parts: "45/40 W", "15 A blade". Empty where the part states none. */
 export function ratingText(part: Part): string {
   switch (part.kind) {
     case "fuse":
       return `${amps(part.ratingA)} ${part.type === "unknown" ? "" : part.type}`.trim();
     case "lamp":
-      return part.filaments
-        .map(({ ratedV, ratedW }) => `${printNumber(ratedV, 0)} V ${watts(ratedW)}`)
-        .filter((text, i, all) => all.indexOf(text) === i)
-        .join(", ");
+      return lampRating(part);
     case "battery":
       return `${part.nominalV} V ${printNumber(part.capacityAh.value, part.capacityAh.value % 1 === 0 ? 0 : 1)} Ah`;
     case "generator":

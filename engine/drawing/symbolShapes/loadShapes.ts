@@ -1,4 +1,5 @@
-import { point } from "../scene.ts";
+import { LINE_MM } from "../lineWidth.ts";
+import { type PrimitiveMark, point } from "../scene.ts";
 import {
   bottom,
   box,
@@ -23,6 +24,14 @@ const cross = (xMm: number, yMm: number, radiusMm: number) => {
   ];
 };
 
+/** The limit of a part of which only one function stands here. */
+const envelope = (radiusMm: number): PrimitiveMark => ({
+  kind: "circle",
+  centre: point(0, 0),
+  radiusMm,
+  stroke: { widthMm: LINE_MM.detail, colour: "ink", dashMm: [1.75, 0.6, 0.35, 0.6] },
+});
+
 const smallFilament = (xMm: number) => [ring(1.75, [xMm, -0.5]), ...cross(xMm, -0.5, 1.75)];
 
 const corners = [-2.5, 0, 2.5];
@@ -43,6 +52,11 @@ export const loadShapes = {
       open([0, 2.25], [0, PIN_MM]),
     ],
   },
+  /**
+   * One filament of a lamp that has more, in a path of its own: the dash-dot line round it is the limit of the whole lamp, as round any part whose functions
+   * are drawn where they work.
+   */
+  lampFilament: twoPin(2.25, envelope(3.5), ring(2.25), ...cross(0, 0, 2.25)),
   motor: twoPin(3.5, ring(3.5), letter("M", 2.5, [0, -0.4]), fine([-1.25, 1.9], [1.25, 1.9])),
   horn: twoPin(2.25, closed([1.5, -2.25], [5, -4.25], [5, 4.25], [1.5, 2.25]), box(1.5, 2.25)),
   flasher: twoPin(

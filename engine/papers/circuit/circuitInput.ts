@@ -12,13 +12,13 @@ import { partNote } from "../partNote.ts";
 import { pointSubject } from "../pointSubject.ts";
 import { numberOf } from "../wireRows.ts";
 import { columnsOf, type PathColumn, type PathStep } from "./columns.ts";
+import { filamentHalf } from "./filamentHalf.ts";
 import type { Levels } from "./levels.ts";
 import type { Link, MachineGraph } from "./machineGraph.ts";
 import { partSymbol } from "./partSymbol.ts";
 import { type PointWords, placeWords } from "./pointWords.ts";
 import { relayHalf } from "./relayHalf.ts";
 import type { Placed } from "./sheetLinks.ts";
-import { twinFilament } from "./twinFilament.ts";
 import type { WorkingState } from "./workingState.ts";
 
 /** Everything the wording of one sheet needs. */
@@ -170,7 +170,10 @@ function partStep(wording: Wording, { link, above }: Placed): CircuitStep {
   if (showsTable) wording.shown.add(part.id);
   const turned = isTurned(part, link, pinAbove);
   const { job } = wording.input;
-  const twin = twinFilament(job, wording.graph, wording.levels, part, { link, pinBelow });
+  const half =
+    part.kind === "relay"
+      ? relayHalf(job, wording.graph, wording.levels, part, link)
+      : filamentHalf(job, wording.graph, wording.levels, part, link);
   return {
     kind: "part",
     id: part.id,
@@ -180,10 +183,7 @@ function partStep(wording: Wording, { link, above }: Placed): CircuitStep {
     pinAbove: bare(pinAbove),
     pinBelow: bare(pinBelow),
     ...(turned ? { isTurned: true } : {}),
-    ...(part.kind === "relay"
-      ? { half: relayHalf(job, wording.graph, wording.levels, part, link) }
-      : {}),
-    ...twin,
+    ...(half === null ? {} : { half }),
     ...(showsTable && part.kind === "switch" ? { contacts: contactsOf(part) } : {}),
   };
 }

@@ -11,7 +11,7 @@ export function partSymbol({ kind, closedAtRest }: Link, part: Part): SymbolName
     case "switch":
       return switchSymbol(part, closedAtRest ?? false);
     case "lamp":
-      return part.source === "led" ? "led" : "lamp";
+      return lampSymbol(part);
     case "coil":
       return "ignitionCoil";
     case "module":
@@ -36,6 +36,10 @@ export function partSymbol({ kind, closedAtRest }: Link, part: Part): SymbolName
       return part.kind;
   }
 }
+
+/** A path goes through one filament: of a lamp with more, the limit of the lamp is drawn round it. */
+const lampSymbol = (part: Part & { readonly kind: "lamp" }): SymbolName =>
+  part.source === "led" ? "led" : part.filaments.length > 1 ? "lampFilament" : "lamp";
 
 function switchSymbol(part: Part & { readonly kind: "switch" }, closed: boolean): SymbolName {
   if (part.driven === "engine") return "contactBreaker";

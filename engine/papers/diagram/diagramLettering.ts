@@ -7,6 +7,7 @@ import {
   symbolMarks,
   wrapText,
 } from "../../drawing/index.ts";
+import { unbroken } from "../partNote.ts";
 
 /** Lettering of the diagram on A2; on A3 it is set one step smaller in the series (1 : root 2), so that nothing is below 1.8 mm. */
 export const DIAGRAM_CAP_MM = { text: 2.55, part: 2.6, number: 2.7 } as const;
@@ -39,7 +40,7 @@ export const crossLine = (before: string, cross: number): LetteringLine => ({
 export const letteredLines = (text: string, widthMm: number): readonly LetteringLine[] =>
   text === ""
     ? []
-    : wrapText(text, widthMm, DIAGRAM_CAP_MM.text, 400).map((line) => lettered(line));
+    : wrapText(unbroken(text), widthMm, DIAGRAM_CAP_MM.text, 400).map((line) => lettered(line));
 
 /** Base lines below the top of a block, and its height. */
 export function baseLines(lines: readonly LetteringLine[]): {

@@ -105,6 +105,17 @@ it("names the column of a relay's contacts at its coil and of its coil at its co
   for (const column of columns) expect(said).toContain(`in ${column}`);
 });
 
+it("names at each filament of a lamp the column of the other", () => {
+  const input = inputs.get("minazuru-four.json")!;
+  const { layout, sheet } = diagramSheet(input, "a2");
+  const columns = layout.segments
+    .filter(({ segment }) => segment.items.some(({ id }) => id === "HEAD"))
+    .map(({ column }) => column + 1);
+  expect(columns).toHaveLength(2);
+  const said = saidIn(sheet.marks, "HEAD");
+  for (const column of columns) expect(said).toContain(`in ${column}`);
+});
+
 const saidIn = (marks: readonly Mark[], id: string): string[] =>
   marks.flatMap((mark) => {
     if (mark.kind !== "group") return [];

@@ -34,10 +34,12 @@ export function partSizes(
   const leftMm = Math.max(reach.leftMm - feedShiftMm(symbol) + 0.3, PIN_TEXT_MM + pinsMm);
   const id = lettered(part.id, DIAGRAM_CAP_MM.part, 700);
   const cross = crossLines(functions, part, step.link);
-  const text = step.link.kind === "coil" ? "" : diagramRating(part);
-  const rating = letteredLines(text, NAME_WIDTH_MM);
-  const slim = letteredLines(text, RATING_WIDTH_MM);
-  const least = linesWidthMm([lettered(text)]) <= RATING_WIDTH_MM ? slim : [];
+  const told = step.link.kind === "coil" ? "" : diagramRating(part);
+  // A name that tells the rating tells it alone where there is room for the name.
+  const stated = part.name.includes(told) ? "" : told;
+  const rating = letteredLines(stated, NAME_WIDTH_MM);
+  const slim = letteredLines(told, RATING_WIDTH_MM);
+  const least = linesWidthMm([lettered(told)]) <= RATING_WIDTH_MM ? slim : [];
   const name = letteredLines(part.name, NAME_WIDTH_MM);
   const textMm = symbolTextMm(symbol);
   const all = [
@@ -59,11 +61,10 @@ const diagramRating = (part: Part): string =>
           .concat("\u00A0W")
       : ratingText(part);
 
-/** Room for the columns where the rest of the part stands: contacts of a coil, the coil of a contact, the other contacts of a switch. */
+/** Room for the columns where the rest of the part stands: contacts of a coil, the coil of a contact, the other contacts of a switch, the other filaments of a lamp. */
 function crossLines(functions: PartFunctions, part: Part, link: Link): readonly LetteringLine[] {
-  const count = crossLinks(functions, link).length;
-  const lines = Array.from({ length: count }, (_, i) => crossLine("in", i));
-  if (part.kind === "relay") return lines;
+  const lines = crossLinks(functions, link).map((_, i) => crossLine("in", i));
+  if (part.kind === "relay" || part.kind === "lamp") return lines;
   return part.kind === "switch" ? lines : [];
 }
 

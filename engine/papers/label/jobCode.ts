@@ -2,7 +2,8 @@ import { encode } from "uqr";
 import { area, type Block, type Mark, TEXT_STYLE, textMark } from "../../drawing/index.ts";
 import type { PaperInput } from "../paperInput.ts";
 
-const MODULE_MM = 0.6;
+/** Five dots of a printer or a scanner at 150 to the inch: below that a reader takes neighbours for one. */
+const MODULE_MM = 0.85;
 /** Modules of white round the code, as its standard asks. */
 const QUIET_COUNT = 4;
 
