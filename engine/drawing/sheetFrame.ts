@@ -42,10 +42,8 @@ function frameOf(paper: Paper): AreaMm {
 /** Where things may stand on a sheet, known before anything is drawn. */
 export function sheetRoom(paper: Paper, info: SheetInfo, head: SheetHead): SheetRoom {
   const frame = frameOf(paper);
-  const headMm = Math.max(
-    plateOf(frame, info).heightMm + PLATE_INSET_MM,
-    headText(frame, head).heightMm,
-  );
+  const plateMm = plateOf(frame, info).heightMm + PLATE_INSET_MM;
+  const headMm = Math.max(plateMm, headText(frame, head, plateMm).heightMm);
   const topMm = frame.yMm + headMm + 3;
   const footTopMm = frame.yMm + frame.heightMm - TITLE_BLOCK_HEIGHT_MM;
   const footWidthMm = frame.widthMm - TITLE_BLOCK_WIDTH_MM - 2 * INSET_MM;
@@ -65,25 +63,46 @@ const plateOf = (frame: AreaMm, info: SheetInfo) =>
 /** Frame, centring marks, title at the top left and supply plate at the top right. */
 export function sheetFrame(paper: Paper, info: SheetInfo, head: SheetHead): Mark[] {
   const frame = frameOf(paper);
+  const plate = plateOf(frame, info);
   return [
     { kind: "rect", area: frame, stroke: { widthMm: LINE_MM.frame, colour: "ink" } },
     ...centringMarks(paper, frame),
-    ...plateOf(frame, info).marks,
-    ...headText(frame, head).marks,
+    ...plate.marks,
+    ...headText(frame, head, plate.heightMm + PLATE_INSET_MM).marks,
   ];
 }
 
-function headText(frame: AreaMm, head: SheetHead): { marks: Mark[]; heightMm: number } {
-  const widthMm = frame.widthMm - SUPPLY_PLATE_WIDTH_MM - PLATE_INSET_MM - 2 * INSET_MM;
+interface HeadText {
+  readonly marks: Mark[];
+  readonly heightMm: number;
+}
+
+/** Title at the left of the plate; the lead under it, beside the plate or below it over the whole width, whichever ends higher. */
+function headText(frame: AreaMm, head: SheetHead, plateMm: number): HeadText {
+  const wideMm = frame.widthMm - 2 * INSET_MM;
+  const besideMm = wideMm - SUPPLY_PLATE_WIDTH_MM - PLATE_INSET_MM;
+  const beside = textBeside(frame, head, besideMm, { widthMm: besideMm, belowMm: 0 });
+  if (beside.heightMm <= plateMm) return beside;
+  const below = textBeside(frame, head, besideMm, { widthMm: wideMm, belowMm: plateMm });
+  return below.heightMm < beside.heightMm ? below : beside;
+}
+
+function textBeside(
+  frame: AreaMm,
+  head: SheetHead,
+  titleWidthMm: number,
+  lead: { readonly widthMm: number; readonly belowMm: number },
+): HeadText {
   const xMm = frame.xMm + INSET_MM;
   const titleCapMm = CAP_MM.wireNumber;
   const titlePitchMm = 1.5 * titleCapMm;
-  const titles = wrapText(head.title, widthMm, titleCapMm, 800);
-  const leads = head.lead ? wrapText(head.lead, widthMm, CAP_MM.text, 400) : [];
+  const titles = wrapText(head.title, titleWidthMm, titleCapMm, 800);
+  const leads = head.lead ? wrapText(head.lead, lead.widthMm, CAP_MM.text, 400) : [];
   const firstMm = frame.yMm + PLATE_INSET_MM + 1.5 + titleCapMm;
-  const leadMm = firstMm + (titles.length - 1) * titlePitchMm + 5.6;
+  const lastMm = firstMm + (titles.length - 1) * titlePitchMm;
+  const leadMm = Math.max(lastMm + 5.6, frame.yMm + lead.belowMm + 1.5 * CAP_MM.text);
   const leadPitchMm = linePitchMm(CAP_MM.text) * 0.9;
-  const endMm = leads.length > 0 ? leadMm + (leads.length - 1) * leadPitchMm : leadMm - 5.6;
+  const endMm = leads.length > 0 ? leadMm + (leads.length - 1) * leadPitchMm : lastMm;
   return {
     heightMm: endMm + 1.5 - frame.yMm,
     marks: [
