@@ -112,7 +112,7 @@ function factBlocks(
       ["Supply", supply],
       [
         "Loom",
-        `${wires.length} wires, ${job.joints.length} joints, ${job.connectors.length} connectors, ${check.fuses.length} fuses; ${printNumber(lengthM, 1)} m of path${check.lengthsComplete ? "" : ", some lengths not measured"}`,
+        `${wires.length} wires, ${job.joints.length} joints, ${job.connectors.length} connectors, ${check.fuses.length} fuses; ${printNumber(lengthM, 1)}\u00A0m of path${check.lengthsComplete ? "" : ", some lengths not measured"}`,
       ],
       [
         "Lengths",
