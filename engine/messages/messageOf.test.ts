@@ -22,11 +22,31 @@ const finding = (numbers: Finding["numbers"], over: Partial<Finding> = {}): Find
 const complete = { fuseA: 10, loadA: 9.1, loadPercent: 91, sharePercent: 80 };
 const plain = (text: string): string => text.replace(/\u00a0/g, " ");
 
+const limit = {
+  value: 2,
+  unit: "ratio",
+  table: "protectionRules",
+  row: "selectivity-usual",
+  source: "trade practice",
+  place: "rule of thumb",
+  confidence: "memory",
+} as const;
+
 describe("a finding in words", () => {
   test("every word is filled in with its unit", () => {
     expect(plain(messageOf(finding(complete)))).toBe(
       "F1 of 10.0 A carries 9.1 A for long, 91 % of its rating; 80 % is the most it should.",
     );
+  });
+
+  test("one thing is one, more are many", () => {
+    const said = (wireCount: number) =>
+      messageOf(
+        finding({ source: "BAT", unfusedMm: 80, wireCount }, { code: "unfused-lead", limit }),
+      );
+    expect(said(1)).toContain("(1 piece)");
+    expect(said(2)).toContain("(2 pieces)");
+    expect(said(1)).not.toMatch(/[[|\]]/);
   });
 
   test("a word the finding does not say is a bug", () => {
@@ -45,15 +65,6 @@ describe("a finding in words", () => {
   });
 
   test("a line whose words are missing is left out, a remembered limit said to be remembered", () => {
-    const limit = {
-      value: 2,
-      unit: "ratio",
-      table: "protectionRules",
-      row: "selectivity-usual",
-      source: "trade practice",
-      place: "rule of thumb",
-      confidence: "memory",
-    } as const;
     const numbers = { mainA: 15, branch: "F2", branchA: 10, timesRatio: 1.5, sureRatio: 3 };
     const said = messageOf(finding(numbers, { code: "fuses-not-selective", limit }));
     expect(said).toContain("remembered, not confirmed");

@@ -14,6 +14,7 @@ export interface CatalogueEntry {
 type Values = Readonly<Record<string, number | string | boolean | null | undefined>>;
 
 const MOST_NAMES_COUNT = 6;
+const MEMORY = "remembered, not confirmed";
 
 /**
  * What a finding says, in sentences.
@@ -75,10 +76,11 @@ export function namesInWords(names: readonly string[]): string {
 }
 
 /** Whose limit it is, in few words (the whole source stands with the limit); a remembered one is said to be remembered. */
-function sourceInWords({ table, row, source, confidence }: Figure): string {
-  const named = source.split(/[,:;]/, 1)[0];
-  const from = table === "job" ? "stated in the job" : `${named}, tables/${table} ${row}`;
-  return confidence === "memory" ? `${from}; remembered, not confirmed` : from;
+function sourceInWords({ table, source, confidence }: Figure): string {
+  if (table === "job") return "stated in the job";
+  const named = source.split(/[,:;]/, 1)[0]!;
+  if (confidence !== "memory") return named;
+  return named === "remembered" ? MEMORY : `${named}; ${MEMORY}`;
 }
 
 const WORD = /%([A-Za-z][A-Za-z0-9]*)%/g;
@@ -90,8 +92,21 @@ function isComplete(text: string, values: Values): boolean {
   });
 }
 
+const NUMBERED = /%(\w*Count)%((?:(?!%\w*Count%).)*)/g;
+const ONE_OR_MANY = /\[([^|\]]*)\|([^\]]*)\]/g;
+
+/** `[one|many]` after a count: the words for one thing, or for another number of them. */
+function numbered(text: string, values: Values): string {
+  return text.replace(NUMBERED, (_, count: string, rest: string) => {
+    const chosen = rest.replace(ONE_OR_MANY, (__, one: string, many: string) =>
+      values[count] === 1 ? one : many,
+    );
+    return `%${count}%${chosen}`;
+  });
+}
+
 function filled(text: string, values: Values): string {
-  return text.replace(WORD, (_, word: string) => {
+  return numbered(text, values).replace(WORD, (_, word: string) => {
     const value = values[word];
     if (value === undefined || value === null || typeof value === "boolean") {
       throw new Error(`a sentence wants %${word}%, which the finding does not say: ${text}`);

@@ -27,10 +27,15 @@ export function generateReference(): ReadonlyMap<string, string> {
 }
 
 function sectionOf({ code, severities, lines, remedies, explanation }: CatalogueEntry): string {
-  const words = lines.map(({ text, optional }) => `> ${optional ? `[${text}]` : text}`).join("\n");
-  const cures = Object.values(remedies).map((text) => `- ${text}`);
+  const words = lines
+    .map(({ text, optional }) => `> ${optional ? `[${ofMany(text)}]` : ofMany(text)}`)
+    .join("\n");
+  const cures = Object.values(remedies).map((text) => `- ${ofMany(text)}`);
   const remedy = cures.length > 0 ? [`Remedies tried:\n\n${cures.join("\n")}`] : [];
   return [`### ${code}`, `*${severities.join(", ")}*`, words, ...explanation, ...remedy].join(
     "\n\n",
   );
 }
+
+/** Words that differ between one thing and many, as they are for many. */
+const ofMany = (text: string): string => text.replace(/\[[^|\]]*\|([^\]]*)\]/g, "$1");

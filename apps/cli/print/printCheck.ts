@@ -34,12 +34,16 @@ export function printCheck(job: Job, result: CheckResult): string {
 const counted = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
 
+/** Where a limit can be looked up, and how far it may be leaned on. */
+const tableOf = ({ table, row, confidence }: NonNullable<SpokenFinding["limit"]>): string =>
+  table === "job" ? confidence : `${confidence}, tables/${table} ${row}`;
+
 function printFinding(finding: SpokenFinding): string {
   const accepted = finding.accepted
     ? `Accepted by ${finding.accepted.by}: ${finding.accepted.reason}`
     : null;
   const source = finding.limit
-    ? `Limit: ${finding.limit.source}, ${finding.limit.place} (${finding.limit.confidence}).`
+    ? `Limit: ${finding.limit.source}, ${finding.limit.place} (${tableOf(finding.limit)}).`
     : null;
   const also = finding.also.length > 0 ? `Also: ${finding.also.join(", ")}.` : null;
   const again = finding.reproduce ? `See it: copperwright ${finding.reproduce.join(" ")}` : null;

@@ -4,6 +4,7 @@ import { useRuleMarks } from "./ruleMarks.ts";
 import type { RuleRun, RuleStation, RuleView } from "./ruleView.ts";
 
 const EDGE_PX = 56;
+const SHORT_LETTERS = 14;
 
 /** Heights of the parts of the rule, px: names, main line, branches, lower edge. */
 interface Levels {
@@ -81,13 +82,15 @@ function Stations({ view, x, at, isSmall }: Scaled & { isSmall: boolean }): Reac
   const byRank = [...view.stations].sort((a, b) => Number(a.isBranch) - Number(b.isBranch));
   const names = new Map<string, string>();
   for (const station of byRank) {
-    const name = shortName(station.name, isSmall);
-    const half = (name.length * pxPerLetter) / 2 + 4;
-    const box = { left: x(station.atMm) - half, right: x(station.atMm) + half };
-    const isFree = named.every((other) => box.right < other.left || box.left > other.right);
-    if (!isFree || box.left < 0 || box.right > x(view.mostMm) + EDGE_PX) continue;
-    named.push(box);
-    names.set(station.id, name);
+    for (const name of namesOf(station.name, isSmall)) {
+      const half = (name.length * pxPerLetter) / 2 + 4;
+      const box = { left: x(station.atMm) - half, right: x(station.atMm) + half };
+      const isFree = named.every((other) => box.right < other.left || box.left > other.right);
+      if (!isFree || box.left < 0 || box.right > x(view.mostMm) + EDGE_PX) continue;
+      named.push(box);
+      names.set(station.id, name);
+      break;
+    }
   }
   return view.stations.map((station) => (
     <Stop
@@ -100,8 +103,17 @@ function Stations({ view, x, at, isSmall }: Scaled & { isSmall: boolean }): Reac
   ));
 }
 
-const shortName = (name: string, isSmall: boolean): string =>
-  isSmall ? (name.split(" ")[0] ?? name) : name;
+/** What a station may be called on the rule, the best first. On a narrow one: whole words up to its first comma, as many as there is room for, or one. */
+function namesOf(name: string, isSmall: boolean): readonly string[] {
+  if (!isSmall) return [name];
+  const [first = name, ...more] = (name.split(",")[0] ?? name).split(" ");
+  let text = first;
+  for (const word of more) {
+    if (`${text} ${word}`.length > SHORT_LETTERS) break;
+    text = `${text} ${word}`;
+  }
+  return text === first ? [first] : [text, first];
+}
 
 type StopProps = {
   readonly station: RuleStation;
@@ -145,7 +157,7 @@ function Stop({ station, atPx, level, name }: StopProps): ReactNode {
   );
 }
 
-/** Ticks each 20 mm where there is room, each 100 mm otherwise; figures where they do not touch. */
+/** Ticks each 20 mm where there is room, each 100 mm otherwise, below the figures; figures where they do not touch. */
 function Graduation({ view, x, at, pxPerMm }: Scaled & { pxPerMm: number }): ReactNode {
   const fineMm = pxPerMm * 20 > 5 ? 20 : pxPerMm * 100 > 5 ? 100 : 500;
   const figureMm = [100, 200, 500, 1000].find((mm) => mm * pxPerMm > 64) ?? 2000;
@@ -160,14 +172,14 @@ function Graduation({ view, x, at, pxPerMm }: Scaled & { pxPerMm: number }): Rea
           x1={x(mm)}
           x2={x(mm)}
           y1={at.footY}
-          y2={at.footY - (mm % figureMm === 0 ? 12 : mm % 100 === 0 ? 8 : 5)}
+          y2={at.footY - (mm % figureMm === 0 ? 14 : mm % 100 === 0 ? 5 : 3)}
           strokeWidth="1"
         />
       ))}
       {ticks
         .filter((mm) => mm % figureMm === 0)
         .map((mm) => (
-          <text key={mm} className="tick-figure" x={x(mm) + 4} y={at.footY - 5} stroke="none">
+          <text key={mm} className="tick-figure" x={x(mm) + 4} y={at.footY - 7} stroke="none">
             {mm}
           </text>
         ))}
