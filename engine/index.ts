@@ -35,9 +35,12 @@ export {
 } from "./operate/index.ts";
 export {
   type Bought,
+  type ChangeOutcome,
+  consequenceOf,
   conversionCost,
   type Good,
   type GoodKind,
+  type PriceChange,
   type PricedRow,
   type PricedShopping,
   pricedShopping,
@@ -82,6 +85,7 @@ export {
   type PlugSides,
   plugSides,
   viaAround,
+  viaOver,
 } from "./route/index.ts";
 export {
   type ChangeToTry,

@@ -8,7 +8,7 @@
  * |---|---|---|
  * | `sideViewScene(asked, { widthMm, heightMm }?)` | machine from the left; null: no station has a place | `rings`, `leftMm`, `topMm`, `scaleRatio`, `view.originMm`: page ↔ `job.layout.side` |
  * | `diagramScene(asked)` | whole diagram, one scene | `columns`, `nodes`, `pins`, `wires`, `originMm`: page − origin = `job.layout.diagram` |
- * | `circuitScene(asked, circuitId)` | one circuit, one scene; null: nothing in it | `columns` step by step, `wires` |
+ * | `circuitScene(asked, circuitId)` | one circuit, one scene; null: nothing in it | `columns` step by step, `wires`, `pins` |
  * | `boardScenes(asked, loomId, { boardWidthMm, … }?)` | loom board at true size; null: nothing measured | `layout` + `shiftMm`, `tiling` (windows), `sheets` with `withSheets: true` |
  * | `sectionScenes(asked)` | every bundle in section, 2 : 1 | `bundle` (circles), `wires` |
  * | `connectorScenes(asked)` | end views, both halves, both sides | `connector`, `half`, `side` |
@@ -16,7 +16,7 @@
  * | `loomRuleOf(asked)` | every loom by itself | `rows` (trunk, branches): places, pieces with diameter, joints, mm from the datum |
  * | `surveyScene(job, { widthMm, heightMm })` | the machine to be surveyed: outline, stations and runs with room for their words | `stations`, `runs`, `scaleRatio`, `originMm`, `photograph` |
  * | `neighboursOf(checked, thing)` | what lies next to a thing along the current, no scene | `way`: towards the feed, the return, or beside |
- * | `machineScene(asked, { widthMm, heightMm }?)` | machine and loom without a word; null as above | |
+ * | `machineScene(asked, { widthMm, heightMm }?)` | machine and loom without a word; null as above | `rings` |
  * | `buildCards(asked)` | one card a new wire: cut, ends, tools, cavities | |
  * | `testSheetOf(asked)` | the test sheet with what has been read | `test`, `subject` of each record |
  * | `sceneToSvg(scene, { palette })` | one SVG text | groups carry `data-id` and `data-of` |
@@ -84,6 +84,7 @@ export {
   type DiagramScene,
   diagramScene,
   loomRuleOf,
+  type MachineScene,
   machineRuleOf,
   machineScene,
   type Neighbour,
@@ -106,6 +107,7 @@ export {
   type TestVerdict,
   testSheetOf,
   type WirePlace,
+  wayPoints,
   wirePlaces,
 } from "./papers/index.ts";
 export { placeNames } from "./papers/supply/placeNames.ts";

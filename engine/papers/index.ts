@@ -31,7 +31,7 @@ export {
 } from "./scenes/diagramScene.ts";
 export type { Scene } from "./scenes/framedScene.ts";
 export { loomRuleOf, machineRuleOf } from "./scenes/loomRuleOf.ts";
-export { machineScene } from "./scenes/machineScene.ts";
+export { type MachineScene, machineScene } from "./scenes/machineScene.ts";
 export { type Neighbour, neighboursOf } from "./scenes/neighboursOf.ts";
 export { type SceneAsked, type SceneSource, sceneSource } from "./scenes/sceneSource.ts";
 export { type SectionScene, sectionScenes } from "./scenes/sectionScenes.ts";
@@ -42,6 +42,7 @@ export {
   type SurveyStation,
   surveyScene,
 } from "./scenes/surveyScene.ts";
+export { wayPoints } from "./scenes/wayPoints.ts";
 export { type WirePlace, wirePlaces } from "./scenes/wirePlaces.ts";
 export {
   recordedReading,

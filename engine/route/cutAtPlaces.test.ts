@@ -6,6 +6,7 @@ import { plugSides } from "./plugSides.ts";
 import { routeJob } from "./routeJob.ts";
 import { stepEnds } from "./stepEnds.ts";
 import { viaAround } from "./viaAround.ts";
+import { viaOver } from "./viaOver.ts";
 
 const demos = readdirSync("demos")
   .filter((name) => name.endsWith(".json"))
@@ -72,6 +73,35 @@ describe("a connector at a station", () => {
     }
     return halves;
   }
+});
+
+describe("one more station on the way", () => {
+  const stations = ["A", "B", "C", "D", "E"].map((id) => ({ id, name: id }));
+  /** A - B - C - D in line, E beyond B and back at D: a second way round. */
+  const job = emptyJob({
+    stations: [...stations, { id: "X", name: "apart" }],
+    parts: ["A", "D"].map((id) => lampAt(`P${id}`, id)),
+    runs: [
+      run("AB", ["A", "B"], 100),
+      run("BC", ["B", "C"], 100),
+      run("CD", ["C", "D"], 100),
+      run("BE", ["B", "E"], 150),
+      run("ED", ["E", "D"], 150),
+    ],
+    wires: [{ ...wire("W", "PA.A", "PD.A"), via: ["C"] }],
+  });
+
+  test("stands where the way over all of them is shortest", () => {
+    // A B E B C D is 100 + 150 + 150 + 100 + 100; A B C B E D is 100 + 100 + 100 + 150 + 150: equal, the first is taken.
+    expect(viaOver(job, "W", "E")).toEqual(["E", "C"]);
+    expect(viaOver(job, "W", "B")).toEqual(["B", "C"]);
+    expect(viaOver({ ...job, wires: [wire("W", "PA.A", "PD.A")] }, "W", "E")).toEqual(["E"]);
+  });
+
+  test("is refused where no way leads over it", () => {
+    expect(viaOver(job, "W", "X")).toBeNull();
+    expect(viaOver(job, "NONE", "B")).toBeNull();
+  });
 });
 
 describe("stations a wire must pass, when it is cut", () => {

@@ -20,3 +20,4 @@ export type { LengthUnknown, PathStep, Place, Routed, Stretch, WireRoute } from 
 export { routeJob } from "./routeJob.ts";
 export { type SleeveChoice, sleeveChoices } from "./sleeveChoices.ts";
 export { viaAround } from "./viaAround.ts";
+export { viaOver } from "./viaOver.ts";

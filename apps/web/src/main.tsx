@@ -8,6 +8,7 @@ import { Bench } from "./frame/Bench.tsx";
 import { installKeys } from "./frame/keys.ts";
 import { beginSession } from "./server/session.ts";
 import { watchServer } from "./server/watching.ts";
+import { refreshPrices } from "./steps/parts/priceList.ts";
 import { followAddress } from "./store/route.ts";
 
 const root = createRoot(document.getElementById("bench")!);
@@ -18,6 +19,7 @@ if (locked === null) {
   addEventListener("hashchange", () => void followAddress());
   void followAddress();
   watchServer();
+  void refreshPrices();
 }
 if ("serviceWorker" in navigator && isSecureContext && import.meta.env.PROD) {
   void navigator.serviceWorker.register("/sw.js");

@@ -6,6 +6,9 @@ import type { SymbolName } from "../symbolName.ts";
 export interface WireStep {
   readonly kind: "wire";
   readonly id: string;
+  /** Pins its upper and its lower end lie on. */
+  readonly pinAbove?: string | undefined;
+  readonly pinBelow?: string | undefined;
   readonly number: string;
   readonly colours: WireColours | null;
   readonly areaMm2: number | null;

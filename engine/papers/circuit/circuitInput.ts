@@ -127,6 +127,8 @@ function wireStep(
   return {
     kind: "wire",
     id: wire.id,
+    pinAbove: other,
+    pinBelow: pin,
     number: numberOf(wire),
     colours: wire.colour ?? null,
     areaMm2: conductor?.areaMm2 ?? null,

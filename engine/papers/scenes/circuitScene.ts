@@ -1,7 +1,14 @@
-import { area, type CircuitColumn, circuitSheet, type SheetHead } from "../../drawing/index.ts";
+import {
+  area,
+  type CircuitColumn,
+  circuitSheet,
+  type PointMm,
+  type SheetHead,
+} from "../../drawing/index.ts";
 import { levelsOf } from "../circuit/levels.ts";
 import { machineGraph } from "../circuit/machineGraph.ts";
 import { wordedCircuit } from "../circuit/wordedCircuit.ts";
+import { circuitPins } from "./circuitPins.ts";
 import { framedScene, type Scene } from "./framedScene.ts";
 import { type SceneAsked, sourceOf } from "./sceneSource.ts";
 import { type WirePlace, wirePlaces } from "./wirePlaces.ts";
@@ -16,6 +23,8 @@ export interface CircuitScene {
   /** Every current path step by step, as drawn from left to right. */
   readonly columns: readonly CircuitColumn[];
   readonly wires: readonly WirePlace[];
+  /** Where pins lie: at the ends of the wires on them, else at their names; joints by their own id. */
+  readonly pins: readonly { readonly id: string; readonly at: PointMm }[];
 }
 
 /** One circuit on one drawing, however wide. Null where there is no such circuit or nothing is in it. */
@@ -29,5 +38,7 @@ export function circuitScene(asked: SceneAsked, circuitId: string): CircuitScene
   const { pages } = circuitSheet(worded.drawn, area(0, 0, ROOM_MM, ROOM_MM));
   const { scene } = framedScene(worded.head.title, pages.flat());
   const { head, drawn } = worded;
-  return { scene, head, columns: drawn.columns, wires: wirePlaces(scene.marks) };
+  const wires = wirePlaces(scene.marks);
+  const pins = circuitPins(graph, drawn.columns, scene.marks, wires);
+  return { scene, head, columns: drawn.columns, wires, pins };
 }

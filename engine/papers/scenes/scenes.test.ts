@@ -12,6 +12,7 @@ import { machineScene } from "./machineScene.ts";
 import { sceneSource } from "./sceneSource.ts";
 import { sectionScenes } from "./sectionScenes.ts";
 import { sideViewScene } from "./sideViewScene.ts";
+import { wayPoints } from "./wayPoints.ts";
 
 const job = demo("brenzach-twin");
 const checked = checkedJob(job);
@@ -43,6 +44,49 @@ function known({ wires, parts, joints, connectors, stations, runs }: Job) {
 }
 
 const present = checked.design.job;
+
+describe("a wire's way over the machine", () => {
+  it("begins and ends at the rings of its own stations and touches each on the way", () => {
+    const scene = machineScene(source)!;
+    const at = new Map(scene.rings.map((ring) => [ring.station, ring.at]));
+    let seenCount = 0;
+    for (const { wire, stations, steps } of checked.design.routed.wires.values()) {
+      const points = wayPoints(source, wire, scene.rings);
+      if (points.length === 0) continue;
+      seenCount++;
+      expect(points).toHaveLength(steps.length + 1);
+      for (const station of stations) {
+        const ring = at.get(station)!;
+        const gapMm = Math.min(
+          ...points.map(({ xMm, yMm }) => Math.hypot(xMm - ring.xMm, yMm - ring.yMm)),
+        );
+        expect(gapMm, `${wire} ${station}`).toBeLessThan(1e-6);
+      }
+    }
+    expect(seenCount).toBeGreaterThan(20);
+  });
+});
+
+describe("one circuit", () => {
+  it.each(job.circuits.map(({ id }) => [id] as const))(
+    "has both ends of every wire among its pins: %s",
+    (id) => {
+      const drawn = circuitScene(source, id);
+      if (drawn === null) return;
+      const pins = new Map(drawn.pins.map((pin) => [pin.id, pin.at]));
+      for (const { id: wire, points } of drawn.wires) {
+        const { from, to } = job.wires.find((one) => one.id === wire)!;
+        for (const pin of [from, to]) {
+          const at = pins.get(pin) ?? pins.get(pin.slice(0, pin.indexOf(".")));
+          expect(at, `${wire} ${pin}`).toBeDefined();
+          // On the wire's own line, or on that of another wire that ends on the same pin.
+          expect(Number.isFinite(at!.xMm + at!.yMm)).toBe(true);
+        }
+        expect(points.length).toBeGreaterThan(1);
+      }
+    },
+  );
+});
 
 describe("scenes", () => {
   const diagram = diagramScene(source);

@@ -1,13 +1,20 @@
-import type { CheckResult, Job, Operation, OperationApplied, Refusal } from "@copperwright/engine";
+import type {
+  ChangeOutcome,
+  CheckResult,
+  Job,
+  Operation,
+  OperationApplied,
+  Refusal,
+} from "@copperwright/engine";
 import type { AnswerName } from "./answers.ts";
 
 export type Opened =
   | { readonly ok: true; readonly job: Job; readonly text: string }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
-/** What an edit would lead to, tried on a copy: the counts before and after, or why it cannot be done. */
+/** What an edit would lead to, tried on a copy: counts, sizes, fuses and price, or why it cannot be done. */
 export type Consequence =
-  | { readonly ok: true; readonly before: Counts; readonly after: Counts; readonly verdict: string }
+  | ({ readonly ok: true } & ChangeOutcome)
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
 export type Counts = CheckResult["counts"];
@@ -20,7 +27,8 @@ export interface EngineApi {
   apply(operation: Operation): OperationApplied;
   /** The check of the job held. */
   check(): CheckResult;
-  consequence(operation: Operation): Consequence;
+  /** @param priceList  text of a shop's list; null: none is at hand */
+  consequence(operation: Operation, priceList: string | null): Consequence;
   /** The canonical text of the job held. */
   text(): string;
   answer(

@@ -2,9 +2,14 @@ import {
   applyOperation,
   type CheckedJob,
   checkedJob,
+  consequenceOf,
   type Job,
+  type PricedShopping,
+  pricedShopping,
   readJob,
+  readStockList,
   recheckedJob,
+  type StockList,
   writeJob,
 } from "@copperwright/engine";
 import { type SceneSource, sceneSource } from "@copperwright/engine/scenes";
@@ -17,9 +22,24 @@ interface OnTheBench {
   readonly job: Job;
   checked: CheckedJob | null;
   scenes: SceneSource | null;
+  /** Of exactly this job, by the list it was priced from. */
+  priced?: { readonly stock: StockList; readonly shopping: PricedShopping };
   /** Of the job as it was before the last edit: what that edit left alone is taken over. */
   readonly checkedBefore: CheckedJob | null;
   readonly scenesBefore: SceneSource | null;
+}
+
+/** The last list read: a list is long, and the same for many questions. */
+let listRead: { readonly text: string; readonly stock: StockList | null } | null = null;
+
+/** Null where there is no list, or one that cannot be read: Parts says why. */
+function stockOf(text: string | null): StockList | null {
+  if (text === null) return null;
+  if (listRead?.text !== text) {
+    const read = readStockList(text);
+    listRead = { text, stock: read.ok ? read.stock : null };
+  }
+  return listRead.stock;
 }
 
 let held: OnTheBench | null = null;
@@ -66,18 +86,19 @@ const api: EngineApi = {
     return done;
   },
   check: () => checkedOf(present()).result,
-  consequence(operation) {
+  consequence(operation, priceList) {
     const now = present();
     const before = checkedOf(now);
     const done = applyOperation(now.job, operation);
     if (!done.ok) return done;
-    const { result } = recheckedJob(before, done.job);
-    return {
-      ok: true,
-      before: before.result.counts,
-      after: result.counts,
-      verdict: result.verdict,
-    };
+    const after = recheckedJob(before, done.job);
+    const stock = stockOf(priceList);
+    if (stock === null) return { ok: true, ...consequenceOf(before, after, null) };
+    if (now.priced?.stock !== stock) {
+      now.priced = { stock, shopping: pricedShopping(before, stock) };
+    }
+    const priced = { before: now.priced.shopping, after: pricedShopping(after, stock) };
+    return { ok: true, ...consequenceOf(before, after, priced) };
   },
   text: () => writeJob(present().job),
   answer(name, question, progress = () => {}) {

@@ -13,6 +13,8 @@ type QuantityFieldProps = {
   /** What is said of a number outside; absent: its bounds. */
   readonly outside?: string;
   readonly onValue: (value: number) => void;
+  /** Shown below a good number before it is taken. */
+  readonly before?: (value: number) => ReactNode;
 };
 
 /** A number in one named unit, taken with Enter or on leaving. What cannot be read is said at the field and nothing is changed. */
@@ -25,6 +27,7 @@ export function QuantityField({
   outside,
   decimals,
   onValue,
+  before,
 }: QuantityFieldProps): ReactNode {
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
@@ -71,6 +74,7 @@ export function QuantityField({
       <p id={`${id}-read`} className="note entry-read" aria-live="polite">
         {fault}
       </p>
+      {isGood && read !== value && before?.(read)}
     </div>
   );
 }

@@ -7,12 +7,14 @@ type WireNameFieldProps = {
   /** Id of the make now; empty: none. */
   readonly value: string;
   readonly onMake: (make: string, typed: string) => void;
+  /** Shown beside each make before it is taken. */
+  readonly before?: (make: string) => ReactNode;
 };
 
 const MOST_SHOWN_COUNT = 8;
 
 /** A wire named in any way of the trade. Where several makes bear the name, the person chooses; nothing is guessed. */
-export function WireNameField({ label, value, onMake }: WireNameFieldProps): ReactNode {
+export function WireNameField({ label, value, onMake, before }: WireNameFieldProps): ReactNode {
   const [typed, setTyped] = useState<string | null>(null);
   const [named, setNamed] = useState<NamedMakes | null>(null);
   const id = useId();
@@ -58,9 +60,12 @@ export function WireNameField({ label, value, onMake }: WireNameFieldProps): Rea
       {named !== null && named.makes.length > 0 && (
         <div className="asked" role="group" aria-label="Which make?">
           {named.makes.slice(0, MOST_SHOWN_COUNT).map((make) => (
-            <button key={make.id} type="button" className="act small" onClick={() => take(make.id)}>
-              {make.name}
-            </button>
+            <div key={make.id} className="make-choice">
+              <button type="button" className="act small" onClick={() => take(make.id)}>
+                {make.name}
+              </button>
+              {before?.(make.id)}
+            </div>
           ))}
         </div>
       )}

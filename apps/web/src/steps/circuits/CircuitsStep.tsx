@@ -9,6 +9,7 @@ import "./circuits.css";
 import { ConnectBar } from "./ConnectBar.tsx";
 import { DiagramSheet } from "./DiagramSheet.tsx";
 import { Drawer, type DrawerName } from "./Drawer.tsx";
+import { LeadBar } from "./LeadBar.tsx";
 import { ThingSlip } from "./ThingSlip.tsx";
 import { useIsNarrow } from "./useIsNarrow.ts";
 import { useWalk } from "./useWalk.ts";
@@ -24,7 +25,10 @@ export default function CircuitsStep(): ReactNode {
   return (
     <div className="circuits" onKeyDownCapture={walk}>
       <CircuitList circuit={circuit} onCircuit={setCircuit} drawer={drawer} onDrawer={setDrawer} />
-      <ConnectBar />
+      <div className="bars">
+        <ConnectBar />
+        <LeadBar />
+      </div>
       <DiagramSheet circuit={circuit} onPick={slip.onTap} />
       {drawer !== null && <Drawer key={drawer} name={drawer} onClose={() => setDrawer(null)} />}
       <ThingSlip at={slip.at} />

@@ -1,6 +1,7 @@
 import { type ReactNode, useRef } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
 import { useAnswer } from "../../engine/useAnswer.ts";
+import { MiddleHandle } from "./MiddleHandle.tsx";
 import { PinHandles } from "./PinHandles.tsx";
 import { useChosenInView } from "./useChosenInView.ts";
 import { WireHolds } from "./WireHolds.tsx";
@@ -39,6 +40,7 @@ export function DiagramSheet({ circuit, onPick }: DiagramSheetProps): ReactNode 
         over={
           <>
             <WireHolds wires={view.wires} />
+            <MiddleHandle places={view.places} wires={view.wires} />
             <PinHandles places={view.places} />
           </>
         }

@@ -3,6 +3,7 @@ import { choose, useBench } from "../../store/benchStore.ts";
 import { BodySlip } from "./BodySlip.tsx";
 import { CircuitPartSlip } from "./CircuitPartSlip.tsx";
 import { useConnecting } from "./connecting.ts";
+import { useLeading } from "./leading.ts";
 import { ConnectorSlip, JointSlip } from "./MeetingSlip.tsx";
 import { ownerOf, thingKinds } from "./thingKinds.ts";
 import { WireSlip } from "./WireSlip.tsx";
@@ -14,7 +15,8 @@ export function ThingSlip({ at }: { at: At }): ReactNode {
   const job = useBench((bench) => bench.document!.job);
   const chosen = useBench((bench) => bench.chosen);
   const isPulling = useConnecting((connecting) => connecting.isPulling);
-  if (chosen === null || isPulling) return null;
+  const isLeading = useLeading(({ wire }) => wire !== null);
+  if (chosen === null || isPulling || isLeading) return null;
   const id = chosen.kind === "pin" ? ownerOf(chosen.id) : chosen.id;
   const kind = chosen.kind === "pin" ? thingKinds(job)(id) : chosen.kind;
   const same = { at, onClose: () => choose(null) };

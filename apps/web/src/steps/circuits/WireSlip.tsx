@@ -4,6 +4,7 @@ import { Slip } from "../../frame/Slip.tsx";
 import { colourWords, WireSwatch } from "../../frame/WireSwatch.tsx";
 import { choose, useBench } from "../../store/benchStore.ts";
 import { circuitsEdit } from "./circuitsEdit.ts";
+import { leadOver } from "./leading.ts";
 import { Neighbours } from "./Neighbours.tsx";
 import { chosenOwner } from "./thingKinds.ts";
 import { WireFactRows } from "./WireFactRows.tsx";
@@ -58,6 +59,9 @@ export function WireSlip({ wire, at, onClose }: WireSlipProps): ReactNode {
             {word}
           </button>
         ))}
+        <button type="button" className="act small" onClick={() => leadOver(wire.id)}>
+          lead over
+        </button>
         <button
           type="button"
           className="act small"

@@ -1,13 +1,14 @@
-import type { Wire } from "@copperwright/engine";
+import type { Operation, Wire } from "@copperwright/engine";
 import { type ReactNode, useState } from "react";
 import { ColourField } from "../../entry/ColourField.tsx";
 import { PinField } from "../../entry/PinField.tsx";
 import { WireNameField } from "../../entry/WireNameField.tsx";
+import { ConsequenceLine } from "../../frame/ConsequenceLine.tsx";
 import { edit } from "../../store/editing.ts";
+import { WayFields } from "../loom/WayFields.tsx";
 import { ConnectorForm } from "../wiring/ConnectorForm.tsx";
 import { JointForm } from "../wiring/JointForm.tsx";
 import { circuitsEdit } from "./circuitsEdit.ts";
-import { RouteVerb } from "./RouteVerb.tsx";
 
 export type WireVerbName = "split" | "join" | "colour" | "size" | "move" | "route";
 
@@ -21,7 +22,7 @@ export function WireVerb({ name, ...same }: VerbProps & { name: WireVerbName }):
     colour: ColourVerb,
     size: SizeVerb,
     move: MoveVerb,
-    route: RouteVerb,
+    route: WayFields,
   };
   const Form = forms[name];
   return (
@@ -45,19 +46,21 @@ function ColourVerb({ wire, onDone }: VerbProps): ReactNode {
   const [colour, setColour] = useState<Parameters<typeof ColourField>[0]["value"]>(
     wire.colour ?? null,
   );
-  const put = async (): Promise<void> => {
-    const done = await edit(`colour of wire ${numberOf(wire)}`, {
-      op: "set",
-      list: "wires",
-      id: wire.id,
-      path: ["colour"],
-      ...(colour === null ? {} : { value: colour }),
-    });
-    if (done) onDone();
+  const operation: Operation = {
+    op: "set",
+    list: "wires",
+    id: wire.id,
+    path: ["colour"],
+    ...(colour === null ? {} : { value: colour }),
   };
+  const put = async (): Promise<void> => {
+    if (await edit(`colour of wire ${numberOf(wire)}`, operation)) onDone();
+  };
+  const isNew = JSON.stringify(colour) !== JSON.stringify(wire.colour ?? null);
   return (
     <>
       <ColourField value={colour} onColour={setColour} />
+      <ConsequenceLine operation={isNew ? operation : null} />
       <button type="button" className="act" onClick={() => void put()}>
         take this colour
       </button>
@@ -73,15 +76,31 @@ function SizeVerb({ wire, onDone }: VerbProps): ReactNode {
   };
   return (
     <>
-      <WireNameField label="size" value={wire.size?.make ?? ""} onMake={(make) => void put(make)} />
+      <WireNameField
+        label="size"
+        value={wire.size?.make ?? ""}
+        onMake={(make) => void put(make)}
+        before={(make) => <ConsequenceLine operation={sizeOf(wire.id, make)} />}
+      />
       {wire.size !== undefined && (
-        <button type="button" className="act" onClick={() => void put(null)}>
-          let the engine choose
-        </button>
+        <>
+          <button type="button" className="act" onClick={() => void put(null)}>
+            let the engine choose
+          </button>
+          <ConsequenceLine operation={sizeOf(wire.id, null)} />
+        </>
       )}
     </>
   );
 }
+
+const sizeOf = (id: string, make: string | null): Operation => ({
+  op: "set",
+  list: "wires",
+  id,
+  path: ["size"],
+  ...(make === null ? {} : { value: { make, basis: "chosen" } }),
+});
 
 function MoveVerb({ wire }: VerbProps): ReactNode {
   return (["from", "to"] as const).map((end) => (

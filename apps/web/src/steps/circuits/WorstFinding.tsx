@@ -1,13 +1,12 @@
 import type { Operation, SpokenFinding } from "@copperwright/engine";
-import { type ReactNode, useEffect, useState } from "react";
-import type { Consequence } from "../../engine/engineApi.ts";
-import { front } from "../../engine/engineClient.ts";
+import type { ReactNode } from "react";
+import { consequenceText } from "../../frame/consequenceText.ts";
 import { SeverityTag } from "../../frame/SeverityTag.tsx";
+import { useConsequence } from "../../frame/useConsequence.ts";
 import { GRAVEST_FIRST } from "../../frame/verdictWord.ts";
 import { useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
 import { goTo } from "../../store/route.ts";
-import { consequenceText } from "./consequenceText.ts";
 
 /** What is worst about a thing, in one sentence, with the change that would mend it and what that change leads to. */
 export function WorstFinding({ ids }: { ids: readonly string[] }): ReactNode {
@@ -61,17 +60,8 @@ function RemedyButton({
   words: string;
   change: readonly Operation[];
 }): ReactNode {
-  const count = useBench((bench) => bench.editCount);
-  const [outcome, setOutcome] = useState<Consequence | null>(null);
   const operation: Operation = { op: "batch", name: words, operations: change };
-  useEffect(() => {
-    let isCurrent = true;
-    setOutcome(null);
-    void front.consequence(operation).then((answer) => isCurrent && setOutcome(answer));
-    return () => {
-      isCurrent = false;
-    };
-  }, [count, JSON.stringify(change)]);
+  const outcome = useConsequence(operation);
   return (
     <button
       type="button"
@@ -80,7 +70,7 @@ function RemedyButton({
       onClick={() => void edit(words, operation)}
     >
       <b>{words}</b>
-      <span>{outcome === null ? "being tried" : consequenceText(outcome)}</span>
+      <span>{consequenceText(outcome)}</span>
     </button>
   );
 }

@@ -43,7 +43,7 @@ export const circuitsAnswers = {
         picture: pictureOf(drawn.scene),
         title: drawn.head.title,
         wires: drawn.wires,
-        places: [],
+        places: drawn.pins,
       };
     }
     const drawn = diagramScene(held.scenes());

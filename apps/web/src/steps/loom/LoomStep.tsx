@@ -6,6 +6,7 @@ import { Looms } from "../wiring/Looms.tsx";
 import { Joints } from "./Joints.tsx";
 import "./loom.css";
 import { Sections } from "./Sections.tsx";
+import { WayOver } from "./WayOver.tsx";
 import { WireRoutes } from "./WireRoutes.tsx";
 
 const KINDS = ["run", "station"] as const;
@@ -25,12 +26,17 @@ export default function LoomStep(): ReactNode {
       <h1 className="only-spoken">Loom</h1>
       {machine !== null && (
         <div className="loom-machine">
-          <SceneView picture={machine} label="The loom on the machine" kinds={KINDS} />
+          <SceneView
+            picture={machine.picture}
+            label="The loom on the machine"
+            kinds={KINDS}
+            over={<WayOver rings={machine.rings} />}
+          />
         </div>
       )}
+      <WireRoutes />
       {fault !== null && <p role="alert">The sections could not be drawn: {fault}</p>}
       <Sections sections={sections ?? []} />
-      <WireRoutes />
       <section aria-label="Looms and coverings">
         <h2>Looms and coverings</h2>
         <Looms />

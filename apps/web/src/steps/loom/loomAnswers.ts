@@ -1,4 +1,11 @@
-import { machineScene, sectionScenes } from "@copperwright/engine/scenes";
+import { viaOver } from "@copperwright/engine";
+import {
+  type MachineScene,
+  machineScene,
+  type PointMm,
+  sectionScenes,
+  wayPoints,
+} from "@copperwright/engine/scenes";
 import { type Picture, pictureOf } from "../../drawing/picture.ts";
 import type { Held } from "../../engine/held.ts";
 
@@ -34,10 +41,32 @@ export interface JointView {
   readonly station: string | null;
 }
 
+/** The machine with the loom on it, and where its stations lie there. */
+export interface MachineView {
+  readonly picture: Picture;
+  readonly rings: MachineScene["rings"];
+}
+
+const ROOM = { widthMm: 300, heightMm: 150 };
+
 export const loomAnswers = {
-  loomMachine(held: Held): Picture | null {
-    const scene = machineScene(held.scenes(), { widthMm: 300, heightMm: 150 });
-    return scene === null ? null : pictureOf(scene);
+  loomMachine(held: Held): MachineView | null {
+    const scene = machineScene(held.scenes(), ROOM);
+    return scene === null ? null : { picture: pictureOf(scene), rings: scene.rings };
+  },
+
+  /** The way of a wire on that drawing. */
+  loomWay(held: Held, wire: string): readonly PointMm[] {
+    const scene = machineScene(held.scenes(), ROOM);
+    return scene === null || wire === "" ? [] : wayPoints(held.scenes(), wire, scene.rings);
+  },
+
+  /** The wire told to pass one more station, where the way is shortest; null: no way leads over it. */
+  loomVia(
+    held: Held,
+    { wire, station }: { readonly wire: string; readonly station: string },
+  ): readonly string[] | null {
+    return viaOver(held.job, wire, station);
   },
 
   loomSections(held: Held): readonly SectionView[] {

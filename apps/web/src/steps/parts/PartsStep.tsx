@@ -1,8 +1,8 @@
 import { type ReactNode, useEffect } from "react";
 import { useAnswer } from "../../engine/useAnswer.ts";
+import { moneyText } from "../../frame/moneyText.ts";
 import { noteStep, useBench } from "../../store/benchStore.ts";
 import { CutList } from "./CutList.tsx";
-import { moneyText } from "./moneyText.ts";
 import "./parts.css";
 import { Shopping } from "./Shopping.tsx";
 import { StockFile } from "./StockFile.tsx";

@@ -1,8 +1,8 @@
 import type { PricedRow, PricedShopping } from "@copperwright/engine";
 import type { ReactNode } from "react";
+import { moneyText } from "../../frame/moneyText.ts";
 import { WireSwatch } from "../../frame/WireSwatch.tsx";
 import { showSum } from "../../store/benchStore.ts";
-import { moneyText } from "./moneyText.ts";
 
 const MISSING: Readonly<Record<string, string>> = {
   "not-in-list": "not in the list",

@@ -1,12 +1,13 @@
 import type { Remedy } from "@copperwright/engine";
 import { type ReactNode, useState } from "react";
+import { consequenceText } from "../../frame/consequenceText.ts";
+import { useConsequence } from "../../frame/useConsequence.ts";
 import { say } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
 import { actOf } from "./actOf.ts";
-import { consequenceText, operationOf } from "./consequenceText.ts";
 import type { SpokenFinding } from "./findingRows.ts";
+import { operationOf } from "./operationOf.ts";
 import { Tried } from "./Tried.tsx";
-import { useConsequence } from "./useConsequence.ts";
 
 /** What would mend it: each change tried on the whole job, its consequence told before it is made; applied, seen, undone. */
 export function Remedies({ finding }: { finding: SpokenFinding }): ReactNode {

@@ -4,10 +4,12 @@ import { type ReactNode, useEffect, useState } from "react";
 import type { Consequence } from "../../engine/engineApi.ts";
 import { front } from "../../engine/engineClient.ts";
 import { useAnswer } from "../../engine/useAnswer.ts";
+import { consequenceText } from "../../frame/consequenceText.ts";
 import { useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
-import { consequenceText, isBetter } from "./consequenceText.ts";
+import { usePrices } from "../parts/priceList.ts";
 import { namesOf, type SpokenFinding } from "./findingRows.ts";
+import { isBetter } from "./operationOf.ts";
 
 /** For a finding that brings no change of its own: one size up or down of what it names, each tried on the whole job; only what helps is offered. */
 export function Tried({ finding }: { finding: SpokenFinding }): ReactNode {
@@ -71,7 +73,7 @@ function useTried(changes: readonly ChangeToTry[]): readonly TriedChange[] {
     void (async () => {
       for (const change of changes) {
         const consequence = await front
-          .consequence(change.operation)
+          .consequence(change.operation, usePrices.getState().list?.text ?? null)
           .catch((): Consequence => ({ ok: false, refusals: [] }));
         if (!isCurrent) return;
         setTried((before) => [...before, { change, consequence }]);

@@ -2,7 +2,9 @@ import type { PartFigure } from "@copperwright/engine";
 import { type ReactNode, useState } from "react";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { QuantityField } from "../../entry/QuantityField.tsx";
+import { ConsequenceLine } from "../../frame/ConsequenceLine.tsx";
 import { figureText } from "../proof/sumOf.ts";
+import type { SurveyChange } from "./surveyAnswers.ts";
 import { surveyEdit } from "./surveyEdit.ts";
 
 const BASES = ["measured", "stated", "estimated"] as const;
@@ -69,7 +71,16 @@ function Figure({
             basis,
           })
         }
+        before={(next) => (
+          <FigureOutcome change={{ does: "figure", part, figure, value: next, basis }} />
+        )}
       />
     </div>
   );
+}
+
+/** What a figure typed would lead to, before it is taken. */
+function FigureOutcome({ change }: { change: SurveyChange }): ReactNode {
+  const { answer, isStale } = useAnswer("surveyChange", change);
+  return <ConsequenceLine operation={isStale ? null : answer} />;
 }

@@ -1,10 +1,10 @@
 import type { Conversion } from "@copperwright/engine";
 import { printNumber, printQuantity } from "@copperwright/engine/words";
 import { type ReactNode, useState } from "react";
+import { moneyText } from "../../../frame/moneyText.ts";
 import { SeverityTag } from "../../../frame/SeverityTag.tsx";
 import { useBench } from "../../../store/benchStore.ts";
 import { makeJob } from "../../jobs/jobList.ts";
-import { moneyText } from "../../parts/moneyText.ts";
 import { ConversionParts } from "./ConversionParts.tsx";
 import { ConversionWires } from "./ConversionWires.tsx";
 import { countsText } from "./countsText.ts";

@@ -1,34 +1,18 @@
 import { expect, test } from "vitest";
 import type { Consequence } from "../../engine/engineApi.ts";
-import { consequenceText, isBetter, operationOf } from "./consequenceText.ts";
 import type { SpokenFinding } from "./findingRows.ts";
+import { isBetter, operationOf } from "./operationOf.ts";
 
 const counts = { stop: 2, mend: 1, advise: 4, notProven: 0 };
 const tried = (after: Partial<typeof counts>): Consequence => ({
   ok: true,
   before: counts,
   after: { ...counts, ...after },
+  verdictBefore: "not-proven",
   verdict: "not-proven",
-});
-
-test("only what changes is told, and the verdict then", () => {
-  expect(consequenceText(tried({ stop: 0, mend: 2 }))).toBe(
-    "stop 2 → 0 · mend 1 → 2 · verdict then: not proven",
-  );
-  expect(consequenceText(tried({}))).toBe("the check's counts stay · verdict then: not proven");
-});
-
-test("what cannot be done says why", () => {
-  const refusal = {
-    code: "x",
-    pointer: "",
-    line: null,
-    found: "",
-    message: "No such make.",
-    remedy: "",
-  };
-  expect(consequenceText({ ok: false, refusals: [refusal] })).toBe("cannot be done: No such make.");
-  expect(consequenceText(null)).toBe("being tried");
+  sizeCount: 0,
+  fuseCount: 0,
+  price: null,
 });
 
 test("several changes are one act, words alone are none", () => {
