@@ -5,7 +5,7 @@ import { base64Bytes } from "./base64Bytes.ts";
 import { type Bench, type BenchEnv, type BenchHono, handOf } from "./bench.ts";
 import { atMost, PHOTOGRAPH_BODY, readBody } from "./body.ts";
 import { answerRefused, refuse } from "./refuse.ts";
-import { photographSchema } from "./requestSchemas.ts";
+import { photographIdSchema, photographSchema } from "./requestSchemas.ts";
 import { mayEdit } from "./roles.ts";
 
 /** Photographs: written anew on the way in, served as nothing but JPEG on the way out. */
@@ -17,14 +17,15 @@ export function photographRoutes(bench: Bench): BenchHono {
     if (key === null || (await storage.job(key)) === null) return refuse(c, "no-such-job", {});
     const read = await readBody(c, photographSchema);
     if (!read.ok) return answerRefused(c, read);
+    const { id } = read.body;
     const bytes = base64Bytes(read.body.base64);
     if (bytes === null) return refuse(c, "photograph-not-base64", {});
     const cleaned = await cleanPhotograph(bytes);
     if (!cleaned.ok) return answerRefused(c, cleaned);
     const { photograph } = cleaned;
-    await storage.addPhotograph(key, read.body.name, photograph, handOf(c, bench));
+    await storage.addPhotograph(key, read.body.name, photograph, handOf(c, bench), id);
     const { sha256, widthPx, heightPx } = photograph;
-    return c.json({ id: sha256, sha256, widthPx, heightPx });
+    return c.json({ id: id ?? sha256, sha256, widthPx, heightPx });
   });
   app.get("/jobs/:key/photographs", async (c) => {
     const key = readKey(c.req.param("key"));
@@ -41,13 +42,16 @@ export function photographRoutes(bench: Bench): BenchHono {
   });
   app.get("/photographs/:id", async (c) => {
     const id = c.req.param("id");
-    const photograph = /^[0-9a-f]{64}$/.test(id) ? await storage.photograph(id) : null;
+    const called = photographIdSchema.safeParse(id);
+    const sha256 = called.success ? await storage.photographCalled(called.data) : id;
+    const isHash = sha256 !== null && /^[0-9a-f]{64}$/.test(sha256);
+    const photograph = isHash ? await storage.photograph(sha256) : null;
     if (photograph === null) return refuse(c, "no-such-photograph", {});
     return c.body(new Uint8Array(photograph.bytes), 200, {
       "content-type": "image/jpeg",
       "x-content-type-options": "nosniff",
       "content-security-policy": "default-src 'none'",
-      // Named by what it holds, so it never changes; kept by this device only.
+      // Named by what it holds, or by a name nothing else gets, so it never changes; kept by this device only.
       "cache-control": "private, max-age=31536000, immutable",
     });
   });

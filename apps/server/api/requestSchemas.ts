@@ -55,7 +55,13 @@ export const restoreSchema = z.strictObject({
   changeId: changeIdSchema.optional(),
 });
 export const archiveSchema = z.strictObject({ isArchived: z.boolean() });
-export const photographSchema = z.strictObject({ name: nameSchema, base64: z.string().min(1) });
+/** What a device calls a photograph it took before the server had it: never the form of a hash. */
+export const photographIdSchema = z.string().regex(/^here-[0-9a-f-]{36}$/);
+export const photographSchema = z.strictObject({
+  name: nameSchema,
+  base64: z.string().min(1),
+  id: photographIdSchema.optional(),
+});
 /** Letters of a shop's list: some twenty thousand lines. */
 export const LONGEST_PRICE_LIST = 2_000_000;
 export const priceListSchema = z.strictObject({

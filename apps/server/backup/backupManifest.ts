@@ -4,6 +4,7 @@ import {
   wordsSchema as anyWordsSchema,
   changeIdSchema,
   LONGEST_PRICE_LIST,
+  photographIdSchema,
 } from "../api/requestSchemas.ts";
 import { guessSchema, newExerciseSchema } from "../exercise/exerciseSchemas.ts";
 import { STORAGE_VERSION } from "../storage/index.ts";
@@ -162,8 +163,11 @@ export const manifestSchema = z.strictObject({
     revisions: z.array(revisionSchema),
     ...hungOnJobSchemas,
     ...exerciseSchemas,
-    // Backups of storage version 1 have none.
+    // Backups of older storage versions have none.
     priceLists: z.array(priceListSchema).default([]),
+    photographIds: z
+      .array(z.strictObject({ id: photographIdSchema, sha256: sha256Schema }))
+      .default([]),
   }),
 });
 

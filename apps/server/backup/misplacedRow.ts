@@ -30,6 +30,8 @@ function misplacedOnJob(rows: BackupRows, heads: Heads): string | null {
   }
   const hasPlace = (row: { readonly job_key: string; readonly sha256: string }) =>
     heads.has(row.job_key) && pictures.has(row.sha256);
+  if (!rows.photographIds.every(({ sha256 }) => pictures.has(sha256)))
+    return "a name belongs to no photograph";
   return rows.jobPhotographs.every(hasPlace) ? null : "a photograph belongs to no job";
 }
 

@@ -65,6 +65,30 @@ onBothStorages((open) => {
     expect(again.body.id).toBe(sent.body.id);
   });
 
+  test("a device may name its photograph before the server has it; sent twice it is in once, and the name stays its own", async () => {
+    const bench = await open();
+    const { key } = (await bench.post("/jobs", { from: "text", text })).body;
+    const id = "here-0f7c1a52-9a3e-4f0e-8a35-5a6f0f4c1d2e";
+    expect((await bench.get(`/photographs/${id}`)).body.code).toBe("no-such-photograph");
+    const send = async (widthPx: number) => {
+      const picture = await (await twoHalves(widthPx, 32)).jpeg().toBuffer();
+      const body = { name: "a.jpg", base64: base64(picture), id };
+      return bench.post(`/jobs/${key}/photographs`, body, EDITOR);
+    };
+    for (const _ of [1, 2]) expect((await send(64)).body).toMatchObject({ id, widthPx: 64 });
+    const served = await bench.get(`/photographs/${id}`, LEARNER);
+    expect(served.headers.get("content-type")).toBe("image/jpeg");
+    expect((await sharp(served.bytes).metadata()).width).toBe(64);
+    await send(48);
+    expect((await sharp((await bench.get(`/photographs/${id}`)).bytes).metadata()).width).toBe(64);
+    const { bytes } = await bench.get("/backup");
+    const other = await bench.fresh();
+    await other.post("/backup/restore", { base64: base64(bytes) });
+    expect((await other.get(`/photographs/${id}`)).bytes).toEqual(served.bytes);
+    const wrong = { name: "a", base64: "AAAA", id: "a".repeat(64) };
+    expect((await bench.post(`/jobs/${key}/photographs`, wrong)).body.code).toBe("body-misfit");
+  });
+
   test("PNG, WebP and AVIF are taken, and come back as JPEG", async () => {
     const bench = await open();
     for (const kind of ["png", "webp", "avif"] as const) {

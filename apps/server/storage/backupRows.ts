@@ -5,6 +5,7 @@ import type {
   GuessesTable,
   JobPhotographsTable,
   JobsTable,
+  PhotographIdsTable,
   PhotographsTable,
   PriceListsTable,
   RevisionsTable,
@@ -24,6 +25,7 @@ export interface BackupRows {
   readonly exerciseStarts: readonly ExerciseStartsTable[];
   readonly guesses: readonly GuessesTable[];
   readonly priceLists: readonly PriceListsTable[];
+  readonly photographIds: readonly PhotographIdsTable[];
 }
 
 /** What rows leave out, fetched when it is wanted. */
@@ -74,6 +76,7 @@ export function readBackupRows(queries: Queries): Promise<BackupRows> {
       exercises: await reading.selectFrom("exercises").selectAll().orderBy("id").execute(),
       exerciseStarts: await reading.selectFrom("exercise_starts").selectAll().execute(),
       guesses: await reading.selectFrom("guesses").selectAll().orderBy("id").execute(),
+      photographIds: await reading.selectFrom("photograph_ids").selectAll().orderBy("id").execute(),
       priceLists: await reading.selectFrom("price_lists").selectAll().orderBy("id").execute(),
     }));
 }

@@ -11,6 +11,7 @@ export interface BenchDatabase {
   readonly exercises: ExercisesTable;
   readonly exercise_starts: ExerciseStartsTable;
   readonly guesses: GuessesTable;
+  readonly photograph_ids: PhotographIdsTable;
   readonly price_lists: PriceListsTable;
   readonly keep: { readonly name: string; readonly text: string };
 }
@@ -124,4 +125,10 @@ export interface PriceListsTable {
   readonly saved_at: string;
   readonly saved_by: string;
   readonly device: string;
+}
+
+/** What a device called a photograph that it took before the server had it; a job may name it so. */
+export interface PhotographIdsTable {
+  readonly id: string;
+  readonly sha256: string;
 }

@@ -4,7 +4,7 @@ import type { BenchDatabase } from "./benchDatabase.ts";
 type Step = (db: Kysely<BenchDatabase>, bytesType: "blob" | "bytea") => Promise<void>;
 
 /** Step n takes a storage of version n to version n + 1. A step that has been released is never edited: a new one follows it. */
-export const MIGRATIONS: readonly Step[] = [first, priceLists];
+export const MIGRATIONS: readonly Step[] = [first, priceLists, photographIds];
 
 /** Storage version this program writes. */
 export const STORAGE_VERSION = MIGRATIONS.length;
@@ -63,5 +63,12 @@ async function createExercises(create: (statement: string) => Promise<unknown>):
 /** Lists follow one another by the moment they were put in; the newest is in use. */
 async function priceLists(db: Kysely<BenchDatabase>): Promise<void> {
   const table = `price_lists (id text primary key, name text not null, text text, saved_at text not null, saved_by text not null, device text not null)`;
+  await sql.raw(`create table ${table}`).execute(db);
+}
+
+/** A device names its photograph before the server has it. */
+async function photographIds(db: Kysely<BenchDatabase>): Promise<void> {
+  const table =
+    "photograph_ids (id text primary key, sha256 text not null references photographs (sha256))";
   await sql.raw(`create table ${table}`).execute(db);
 }

@@ -4,6 +4,7 @@ import { jobRows } from "./jobRows.ts";
 import { migrate } from "./migrate.ts";
 import { openPostgres } from "./openPostgres.ts";
 import { openSqlite } from "./openSqlite.ts";
+import { photographRows } from "./photographRows.ts";
 import { priceRows } from "./priceRows.ts";
 import { restoreRows } from "./restoreRows.ts";
 import { saveRows } from "./saveRows.ts";
@@ -36,6 +37,7 @@ export async function openStorage(place: StoragePlace): Promise<Storage> {
     ...saveRows(queries),
     ...sideRows(queries),
     ...exerciseRows(queries),
+    ...photographRows(queries),
     ...priceRows(queries),
     backupRows: () => readBackupRows(queries),
     restoreRows: (rows, contents) => restoreRows(queries, rows, contents),

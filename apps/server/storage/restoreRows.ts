@@ -25,6 +25,7 @@ export function restoreRows(
   return queries.transaction().execute(async (writing) => {
     await nextSequence(writing);
     const photographsAdded = await addPhotographs(writing, rows, contents);
+    for (const row of rows.photographIds) await added(writing, "photograph_ids", { ...row });
     for (const row of rows.priceLists) await added(writing, "price_lists", { ...row });
     const counts = { jobsAdded: 0, revisionsAdded: 0, jobsBeside: 0 };
     for (const job of rows.jobs) {
@@ -159,7 +160,8 @@ type Hanging =
   | "exercises"
   | "exercise_starts"
   | "guesses"
-  | "price_lists";
+  | "price_lists"
+  | "photograph_ids";
 
 async function added(
   writing: Writing,

@@ -99,8 +99,19 @@ export interface Storage {
   archiveJob(key: string, isArchived: boolean): Promise<boolean>;
   /** Not yet settled, or of one revision: in the order they were found. */
   conflicts(key: string, ofRevision?: number): Promise<readonly StoredConflict[]>;
-  addPhotograph(key: string, name: string, photograph: Photograph, hand: Hand): Promise<void>;
+  /**
+   * @param id  what the device calls it; the first photograph of a name keeps it
+   */
+  addPhotograph(
+    key: string,
+    name: string,
+    photograph: Photograph,
+    hand: Hand,
+    id?: string,
+  ): Promise<void>;
   photograph(sha256: string): Promise<Photograph | null>;
+  /** The hash of what a device calls by its own id; null where nothing was sent under it. */
+  photographCalled(id: string): Promise<string | null>;
   photographsOf(
     key: string,
   ): Promise<readonly (JobPhotographsTable & Omit<Photograph, "bytes" | "sha256">)[]>;

@@ -1,5 +1,5 @@
 /** A file's bytes as the server takes them inside JSON. */
-export function base64Of(file: File): Promise<string> {
+export function base64Of(file: Blob): Promise<string> {
   return new Promise((resolve, reject) => {
     const reader = new FileReader();
     reader.onload = () => resolve(String(reader.result).replace(/^data:[^,]*,/, ""));

@@ -2,6 +2,7 @@ import { keepDocument } from "../device/deviceStore.ts";
 import { front } from "../engine/engineClient.ts";
 import { useBench } from "../store/benchStore.ts";
 import { inTurn } from "../store/editing.ts";
+import { sendPhotographs } from "./photographSending.ts";
 import { rebase, sendSoon } from "./sending.ts";
 import { server } from "./serverApi.ts";
 
@@ -28,6 +29,7 @@ async function look(): Promise<void> {
     if (answer.kind === "away" && saved.mark === "saved") markSaved("offline");
     return;
   }
+  void sendPhotographs();
   if (saved.mark === "offline") {
     markSaved((useBench.getState().document?.pending.length ?? 0) > 0 ? "waiting" : "saved");
     sendSoon();

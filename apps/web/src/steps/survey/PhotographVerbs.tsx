@@ -1,16 +1,18 @@
 import { type ChangeEvent, type ReactNode, useState } from "react";
-import { base64Of } from "../../device/base64Of.ts";
+import { dropPhotograph } from "../../device/photographStore.ts";
+import { smallerPicture } from "../../device/smallerPicture.ts";
+import { faultText } from "../../engine/faultText.ts";
 import { LengthField } from "../../entry/LengthField.tsx";
 import { QuantityField } from "../../entry/QuantityField.tsx";
-import { server } from "../../server/serverApi.ts";
+import {
+  forgetWaiting,
+  putPhotograph,
+  sendPhotographs,
+  useWaitingPhotographs,
+} from "../../server/photographSending.ts";
 import { say, useBench } from "../../store/benchStore.ts";
 import { surveyEdit } from "./surveyEdit.ts";
-
-interface Sent {
-  readonly id: string;
-  readonly widthPx: number;
-  readonly heightPx: number;
-}
+import { usePhotograph } from "./usePhotograph.ts";
 
 /** About the length of a machine: where a photograph begins before it is scaled. */
 const FIRST_WIDTH_MM = 2000;
@@ -30,6 +32,7 @@ export function PhotographVerbs({
   return (
     <div className="photo-verbs">
       <Chooser isFirst={photograph === null} />
+      {photograph !== null && <WhereItIs id={photograph.id} />}
       {photograph !== null && (
         <>
           <button
@@ -84,19 +87,19 @@ function Chooser({ isFirst }: { isFirst: boolean }): ReactNode {
     event.target.value = "";
     if (file === undefined) return;
     setBusy(true);
-    await send(file);
+    await lay(file);
     setBusy(false);
   };
   return (
     <label className={isFirst ? "act filled file-act" : "act file-act"}>
       {isBusy
-        ? "sending the photograph"
+        ? "keeping the photograph"
         : isFirst
           ? "lay a photograph underneath"
           : "another photograph"}
       <input
         type="file"
-        accept="image/jpeg,image/png,image/webp"
+        accept="image/jpeg,image/png,image/webp,image/avif"
         className="only-spoken"
         disabled={isBusy}
         onChange={(event) => void choose(event)}
@@ -105,22 +108,54 @@ function Chooser({ isFirst }: { isFirst: boolean }): ReactNode {
   );
 }
 
-async function send(file: File): Promise<void> {
+/** Says where the photograph is while not everybody can see it. */
+function WhereItIs({ id }: { id: string }): ReactNode {
+  const waiting = useWaitingPhotographs((state) => state.waiting[id]);
+  const shown = usePhotograph(id);
+  const words =
+    waiting !== undefined
+      ? (waiting.refusal ?? "kept on this device, not yet on the server")
+      : shown.kind === "elsewhere"
+        ? "not yet on the server: it is on the device that took it"
+        : null;
+  if (words === null) return null;
+  return (
+    <p className="note" role="status">
+      The photograph: {words}
+    </p>
+  );
+}
+
+/** On the device first, shown at once, then sent: a photograph is taken where the network ends. */
+async function lay(file: File): Promise<void> {
   const { document } = useBench.getState();
   if (document === null) return;
-  const answer = await server<Sent>("POST", `/jobs/${document.key}/photographs`, {
-    name: file.name.slice(0, 120),
-    base64: await base64Of(file),
-  });
-  if (answer.kind === "away")
-    return say("A photograph needs the server; it cannot be reached now.");
-  if (answer.kind === "refused") return say(answer.refusal.message);
-  const { id, widthPx, heightPx } = answer.value;
+  const smaller = await smallerPicture(file);
+  if (smaller === null) {
+    say("That is no photograph this browser can read. Take a JPEG, PNG, WebP or AVIF picture.");
+    return;
+  }
+  const { picture, widthPx, heightPx } = smaller;
+  const id = `here-${crypto.randomUUID()}`;
+  const name = file.name.slice(0, 120);
+  const about = { id, key: document.key, name, picture, isWaiting: true, keptAtMs: Date.now() };
+  try {
+    await putPhotograph(about);
+  } catch (error) {
+    say(`This device has no room for the photograph: ${faultText(error)}`);
+    return;
+  }
   const places = Object.values(document.job.layout.side ?? {});
   const xMm = places.length === 0 ? 0 : Math.min(...places.map((at) => at.xMm)) - 100;
   const yMm = places.length === 0 ? 0 : Math.min(...places.map((at) => at.yMm)) - 100;
-  await surveyEdit("lay a photograph underneath", {
+  const isLaid = await surveyEdit("lay a photograph underneath", {
     does: "photograph",
     photograph: { id, widthPx, heightPx, xMm, yMm, widthMm: FIRST_WIDTH_MM },
   });
+  if (isLaid) {
+    void sendPhotographs();
+    return;
+  }
+  forgetWaiting(id);
+  await dropPhotograph(id);
 }

@@ -3,6 +3,7 @@ import { type ReactNode, useState } from "react";
 import { SceneView } from "../../drawing/SceneView.tsx";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { useBench } from "../../store/benchStore.ts";
+import { Photograph } from "./Photograph.tsx";
 import { RunBox, RunMark } from "./RunMark.tsx";
 import { ScalePoints } from "./ScalePoints.tsx";
 import { StationMark } from "./StationMark.tsx";
@@ -77,17 +78,7 @@ function Over({
   });
   return (
     <g className="survey-marks">
-      {view.photograph !== null && (
-        <image
-          href={`/api/photographs/${view.photograph.id}`}
-          x={view.photograph.xMm}
-          y={view.photograph.yMm}
-          width={view.photograph.widthMm}
-          height={view.photograph.heightMm}
-          opacity="0.35"
-          preserveAspectRatio="none"
-        />
-      )}
+      {view.photograph !== null && <Photograph photograph={view.photograph} />}
       {view.stations.map(({ id, leader }) =>
         leader === null || moved?.id === id ? null : (
           <line
