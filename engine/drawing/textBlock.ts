@@ -40,7 +40,7 @@ export function headingBlock(text: string, widthMm: number, level: 1 | 2 = 1): B
   }));
 }
 
-/** Running text. Each line is a block, so that a page may end inside a paragraph. */
+/** Running text. Each line is a block, so that a page may end inside a paragraph, though not after its first line nor before its last. */
 export function paragraphBlocks(
   text: string,
   widthMm: number,
@@ -104,5 +104,9 @@ function lineBlocks(text: string, xMm: number, widthMm: number, style: TextStyle
   }));
 }
 
+/** Lines of one paragraph: room after the last, and no line alone at the foot or at the head of a page. */
 const lastSpaced = (blocks: readonly Block[], gapAfterMm: number): Block[] =>
-  blocks.map((block, i) => (i === blocks.length - 1 ? { ...block, gapAfterMm } : block));
+  blocks.map((block, i) => {
+    if (i === blocks.length - 1) return { ...block, gapAfterMm };
+    return i === 0 || i === blocks.length - 2 ? { ...block, keepWithNext: true } : block;
+  });

@@ -7,10 +7,14 @@ const watts = (value: number): string => `${printNumber(value, value % 1 === 0 ?
 /** What a part is and where: name, rating as stated, place. `coil`: of a relay, its coil. */
 export function partNote(job: Job, part: Part, of: "whole" | "coil" = "whole"): string {
   const place = job.stations.find(({ id }) => id === part.station)?.name;
+  return unbroken([partWords(part, of), place].filter((word) => word !== undefined).join(", "));
+}
+
+/** What a part is: name, and rating as stated where the name does not tell it. */
+export function partWords(part: Part, of: "whole" | "coil" = "whole"): string {
   const full = of === "coil" && part.kind === "relay" ? coilText(part) : ratingText(part);
   const rating = part.name.includes(full) ? "" : withoutNamed(full, part.name);
-  const words = [part.name, rating, place].filter((word) => word !== undefined && word !== "");
-  return unbroken(words.join(", "));
+  return unbroken(rating === "" ? part.name : `${part.name}, ${rating}`);
 }
 
 /** A figure is not parted from its unit at the end of a line. */

@@ -3,7 +3,7 @@ import { sideView } from "../../layout/index.ts";
 import { printNumber } from "../../units/index.ts";
 import type { PackPaper } from "../packPaper.ts";
 import type { PaperInput } from "../paperInput.ts";
-import { partNote } from "../partNote.ts";
+import { partWords } from "../partNote.ts";
 import { tableSheets } from "../sheets.ts";
 import { compareNumbers } from "../wireRows.ts";
 import { locationDrawing } from "./locationDrawing.ts";
@@ -77,8 +77,8 @@ function listSheets(input: PaperInput, things: readonly StationThings[]): readon
     {
       columns: [
         { key: "what", heading: "What", width: { kind: "natural", maxMm: 30 } },
-        { key: "name", heading: "Name", width: { kind: "share", share: 1, minMm: 50 } },
-        { key: "note", heading: "Place", width: { kind: "share", share: 1, minMm: 50 } },
+        { key: "name", heading: "Name", width: { kind: "share", share: 1.4, minMm: 50 } },
+        { key: "note", heading: "Kind, or place along the loom", width: { kind: "share", share: 1, minMm: 50 } },
       ],
       groups: [
         ...things
@@ -99,7 +99,7 @@ function rowsOf({ job }: PaperInput, one: StationThings): readonly TableRow[] {
     cells: { what: { kind: "text", text: id, weight: 700 }, name, note },
   });
   return [
-    ...one.parts.map((part) => row(part.id, partNote(job, part), part.kind)),
+    ...one.parts.map((part) => row(part.id, partWords(part), part.kind)),
     ...one.connectors.map((id) =>
       row(id, job.connectors.find((each) => each.id === id)!.name, "connector"),
     ),
