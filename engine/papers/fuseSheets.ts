@@ -11,7 +11,7 @@ import { fuseLidLabel } from "./fuseLidLabel.ts";
 import { loadReader } from "./loadText.ts";
 import type { PaperInput } from "./paperInput.ts";
 import { blockSheets } from "./sheets.ts";
-import { numberOf } from "./wireRows.ts";
+import { compareNumbers, numberOf } from "./wireRows.ts";
 
 const MARKINGS: Readonly<Record<string, string>> = {
   continuous: "marked with what it carries",
@@ -30,9 +30,8 @@ const COLUMNS: readonly TableColumn[] = [
   },
   {
     key: "unfused",
-    heading: "Bare before it",
+    heading: "Bare lead",
     width: { kind: "natural", maxMm: 24 },
-    align: "end",
   },
   {
     key: "dies",
@@ -40,6 +39,10 @@ const COLUMNS: readonly TableColumn[] = [
     width: { kind: "share", share: 1, minMm: 45 },
   },
 ];
+
+/** F2 before F10, as on the lid. */
+const inOrder = (fuses: readonly CheckFuseRow[]): readonly CheckFuseRow[] =>
+  fuses.toSorted((left, right) => compareNumbers(left.fuse, right.fuse));
 
 /** The same figures for a spreadsheet. */
 export function fuseRows({ job, check }: PaperInput): readonly (readonly CsvValue[])[] {
@@ -60,7 +63,7 @@ export function fuseRows({ job, check }: PaperInput): readonly (readonly CsvValu
       "unfusedMm",
       "dies",
     ],
-    ...check.fuses.map((fuse) => [
+    ...inOrder(check.fuses).map((fuse) => [
       fuse.fuse,
       names.get(fuse.fuse) ?? "",
       fuse.ratingA,
@@ -99,7 +102,7 @@ export function fuseSheets(input: PaperInput): readonly Sheet[] {
         text:
           fuse.windowMinA === null || fuse.windowMaxA === null
             ? "none fits"
-            : `${amps(fuse.windowMinA)} to ${amps(fuse.windowMaxA)}`,
+            : `${printNumber(fuse.windowMinA, 1)} to ${amps(fuse.windowMaxA)}`,
         note: `worst load ${amps(fuse.worstLoadA)}`,
       },
       guards: {
@@ -122,12 +125,12 @@ export function fuseSheets(input: PaperInput): readonly Sheet[] {
       orientation: "landscape",
       head: {
         title: "Fuse schedule",
-        lead: "A fuse guards the wire, not the lamp. Fit the rating written here and no larger one.",
+        lead: "A fuse guards the wire, not the lamp. Fit the rating written here and no larger one. Bare lead: what no fuse guards before it.",
       },
     },
     ({ widthMm, heightMm }) => [
       ...tableBlocks(
-        { columns: COLUMNS, groups: [{ heading: null, rows: check.fuses.map(rowOf) }] },
+        { columns: COLUMNS, groups: [{ heading: null, rows: inOrder(check.fuses).map(rowOf) }] },
         widthMm,
         heightMm,
       ),

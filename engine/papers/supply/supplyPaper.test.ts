@@ -51,3 +51,28 @@ test("nothing stands outside its sheet", () => {
     }
   }
 });
+
+test("where the watts go, and what a capacitor in place of the battery does", () => {
+  const textOf = (demo: string): string =>
+    paperOf(demo)
+      .sheets.flatMap(({ marks }) => textsOf(marks))
+      .join("\n")
+      .replace(/\s/gu, " ");
+  const four = textOf("minazuru-four");
+  expect(four).toMatch(/Heat of ALT, battery nearly full/);
+  expect(four).toMatch(/shorts the winding: switching lamps off does not cool it/);
+  expect(four).toMatch(/Not on this machine: an electric start needs a battery/);
+  expect(four).not.toMatch(/Pole pairs/);
+  const enduro = textOf("orivesta-enduro");
+  const [, amps, farads] = /Here ([\d.]+) A at .* rpm on ([\d ]+) µF/.exec(enduro)!;
+  const rows = enduro
+    .slice(enduro.indexOf("Volts up and down"))
+    .matchAll(/ (\d) (\d+) ([\d.]+) V/g);
+  const read = [...rows].map(([, pairs, pulses, volts]) => [pairs, pulses, volts].map(Number));
+  expect(read.map(([pairs]) => pairs)).toEqual([2, 3, 4, 6]);
+  for (const [, pulseHz, volts] of read) {
+    // Amps over farads and pulses a second; the amps are printed to a tenth.
+    const expectedV = Number(amps) / ((Number(farads!.replaceAll(" ", "")) / 1e6) * pulseHz!);
+    expect(Math.abs(volts! - expectedV)).toBeLessThan((expectedV * 0.05) / Number(amps) + 0.05);
+  }
+});

@@ -13,6 +13,7 @@ import type { PaperInput } from "../paperInput.ts";
 import { blockSheets } from "../sheets.ts";
 import { balancePlot } from "./balancePlot.ts";
 import { fallBlocks } from "./fallPlot.ts";
+import { heatBlocks, rippleBlocks } from "./heatBlocks.ts";
 import { placeNames } from "./placeNames.ts";
 import { ridePlot } from "./ridePlot.ts";
 import { supplyRows } from "./supplyRows.ts";
@@ -50,6 +51,8 @@ function supplyBlocks(input: PaperInput, answer: SupplyAnswer, content: AreaMm):
     ...coilBlocks(answer, content),
     ...standingBlocks(answer, content),
     ...lampBlocks(answer, content),
+    ...heatBlocks(answer, content),
+    ...rippleBlocks(answer, content),
     ...figureBlocks(answer, content),
   ];
 }
