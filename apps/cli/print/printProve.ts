@@ -44,7 +44,7 @@ const count = (value: number): string => printNumber(value, 0);
 
 function printCoverage({ coverage: c }: ProveResult): string {
   const lines = [
-    `${count(c.productCount)} states of ${c.switches.length} switches, flasher and engine, in ${c.groups.length} groups: ${count(c.statesSolved)} solved, each twice.`,
+    `${count(c.productCount)} states of ${c.switches.length} switches, flasher and engine, in ${c.groups.length} ${c.groups.length === 1 ? "group" : "groups"}: ${count(c.statesSolved)} solved, each twice.`,
     `${count(c.opens)} places open one at a time; ${count(c.shortsToEarth + c.shortsToNeighbour)} shorts of ${c.resistancesPerShort} resistances: ${count(c.faultStatesCovered)} faults in states.`,
     `${count(c.solvedInFull)} solved in full, ${count(c.screened)} screened (to earth off by ${printNumber(c.largestScreenErrorPercent, 3)} % at most); largest leftover current ${c.largestKclResidualA.toExponential(1)} A.`,
   ];

@@ -93,7 +93,7 @@ function coverage({ coverage: c, tolerance }: ProveResult): (readonly [string, s
     ],
     [
       "Groups",
-      `${c.groups.length} groups of switches, ${count(c.statesSolved)} combinations, each solved with all else drawing least and most`,
+      `${c.groups.length} ${c.groups.length === 1 ? "group" : "groups"} of switches, ${count(c.statesSolved)} combinations, each solved with all else drawing least and most`,
     ],
     ["Places opened", `${count(c.opens)}, one at a time`],
     [

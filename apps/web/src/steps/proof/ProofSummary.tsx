@@ -44,9 +44,10 @@ function Covered({
       </p>
       <p>
         <b>{count(coverage.productCount)}</b> combinations of switches stand for{" "}
-        <b>{count(coverage.statesSolved)}</b> states in {count(coverage.groups.length)} groups;{" "}
-        <b>{count(faults)}</b> faults, <b>{count(coverage.faultStatesCovered)}</b> faulted states
-        covered, <b>{count(coverage.solvedInFull)}</b> solved in full, largest residual{" "}
+        <b>{count(coverage.statesSolved)}</b> states in {count(coverage.groups.length)}{" "}
+        {coverage.groups.length === 1 ? "group" : "groups"}; <b>{count(faults)}</b> faults,{" "}
+        <b>{count(coverage.faultStatesCovered)}</b> faulted states covered,{" "}
+        <b>{count(coverage.solvedInFull)}</b> solved in full, largest residual{" "}
         {picoA < 1000 ? `${count(Math.max(1, picoA))} pA` : `${count(picoA / 1000)} nA`}
       </p>
     </>

@@ -59,7 +59,6 @@ export function RunBox({ run, a, b, isChosen, isMoved, onPick }: RunMarkProps): 
   const width = Math.max(9, 3.4 + text.length * 2.05);
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the run's line takes the keyboard and is read aloud
-    // biome-ignore lint/a11y/useKeyWithClickEvents: the same
     <g
       data-hand="run"
       className={isChosen ? "run-measure chosen" : "run-measure"}
