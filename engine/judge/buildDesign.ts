@@ -1,5 +1,5 @@
 import { type Job, loadsOf, pinsOf, presentWires, type Wire } from "../job/index.ts";
-import { compileJob, conditionsOf, onSameNetwork } from "../operate/index.ts";
+import { compileJob, conditionsOf, onSameNetwork, remembering } from "../operate/index.ts";
 import { endFittings } from "../size/index.ts";
 import { declaredResults } from "./declaredResults.ts";
 import { fuseFacts } from "./fuseFacts.ts";
@@ -49,14 +49,16 @@ export const onOneNetwork = (before: Design, after: Design): boolean =>
 
 type Solved = Pick<Design, "compiled" | "worst" | "declared">;
 
-function solvedFor({ job, conductors }: Plan, before: Design | null): Solved {
+function solvedFor({ job, conductors, sizing }: Plan, before: Design | null): Solved {
   const isAlike =
     before !== null && sameWiring(before.job, job) && sameOhms(before.conductors, conductors);
   if (isAlike) {
     const compiled = onSameNetwork(before.compiled, job, conductors);
     return { compiled, worst: worstOfLoads(job, before.worst), declared: before.declared };
   }
-  const compiled = compileJob(job, conductors, { conditions: conditionsOf(job, {}) });
+  const like = sizing.currents.drawn[0]?.charging.order ?? null;
+  const conditions = conditionsOf(job, {});
+  const compiled = remembering(compileJob(job, conductors, { conditions, like }));
   const worst = worstCaseOf(job, conductors, compiled);
   return { compiled, worst, declared: declaredResults(compiled) };
 }

@@ -1,6 +1,5 @@
-import { type Job, presentParts } from "../job/index.ts";
-import { type CompiledJob, compileJob, type QuickState } from "../operate/index.ts";
-import type { Conductors } from "../route/index.ts";
+import { presentParts } from "../job/index.ts";
+import { type CompiledJob, type QuickState, withBattery } from "../operate/index.ts";
 import { type CurrentTally, newTally, tallyUp, worstStates } from "./currentTally.ts";
 import { stageOf } from "./fuseLoads.ts";
 import { loadTally } from "./loadTally.ts";
@@ -41,12 +40,7 @@ export interface GroupSearch {
  *
  * @param chargedV  what the regulator is set to, V; null where nothing charges the battery.
  */
-export function groupSearch(
-  job: Job,
-  conductors: Conductors,
-  compiled: CompiledJob,
-  chargedV: number | null,
-): GroupSearch {
+export function groupSearch(compiled: CompiledJob, chargedV: number | null): GroupSearch {
   const { elements } = compiled.jobNetwork;
   const tallies = {
     lasting: newTally(elements.length),
@@ -86,7 +80,7 @@ export function groupSearch(
     tallies.met.push({ state, batteryV });
     tallyUp(tallies.lasting, elementA, tallies.met.length - 1);
   };
-  if (chargedV !== null) atVolts({ job, conductors, compiled, states: best, keep }, chargedV);
+  if (chargedV !== null) atVolts({ compiled, states: best, keep }, chargedV);
   const chargedA = stageOf(tallies.lasting);
   runningCurrents(compiled, best, (state, elementA) => keep(state, elementA, null));
   return { ...tallies, fullA, chargedA, loads: loads.seen(), shorted, complete: search.complete };
@@ -101,16 +95,13 @@ const plain = ({ positions, engine, flash }: FullState): QuickState => ({
 /** Some states once more, with the battery held at the volts the machine charges with. */
 export function atVolts(
   from: {
-    readonly job: Job;
-    readonly conductors: Conductors;
     readonly compiled: CompiledJob;
     readonly states: readonly QuickState[];
     readonly keep: (state: QuickState, elementA: Float64Array, batteryV: number) => void;
   },
   emfV: number,
 ): void {
-  const conditions = { ...from.compiled.conditions, battery: { emfV } };
-  const { solve } = compileJob(from.job, from.conductors, { conditions });
+  const { solve } = withBattery(from.compiled, { emfV });
   for (const state of from.states) {
     const solution = solve(state);
     if (solution.converged) from.keep(state, solution.elementA, emfV);

@@ -1,5 +1,4 @@
 import type { CompiledJob, QuickState } from "../operate/index.ts";
-import type { Conductors } from "../route/index.ts";
 import { tallyUp } from "./currentTally.ts";
 import { gatheredGroups } from "./gatheredGroups.ts";
 import { atVolts, type GroupSearch } from "./groupSearch.ts";
@@ -23,7 +22,6 @@ const TOGETHER_COUNT_MAX = 12;
  * @param chargedV  what the regulator is set to, V; null where nothing charges the battery.
  */
 export function joinedGroups(
-  conductors: Conductors,
   compiled: CompiledJob,
   groups: readonly SearchedGroup[],
   chargedV: number | null,
@@ -45,8 +43,7 @@ export function joinedGroups(
     loads.watch(state, solution, false);
   }
   if (chargedV !== null) {
-    const { job } = compiled;
-    atVolts({ job, conductors, compiled, states: [heaviest], keep }, chargedV);
+    atVolts({ compiled, states: [heaviest], keep }, chargedV);
   }
   const seen = loads.seen();
   return {

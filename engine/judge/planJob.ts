@@ -8,6 +8,7 @@ import {
   sameLoom,
   sameOhms,
   sameSizingRules,
+  sameSwitching,
   sameWiring,
 } from "./recheck/sameSlices.ts";
 import { sharedWith } from "./recheck/sharedWith.ts";
@@ -48,7 +49,9 @@ export function planJob(job: Job, before: Plan | null = null): Plan {
     sameSizingRules(before.job, planned);
   const { rate, currents } = before.sizing;
   const drawsAlike = isWiredAlike && sameOhms(before.sizing.trial, trial);
-  const known = { trial, rate, ...(drawsAlike && { currents }) };
+  const switchesAlike = sameSwitching(before.job, planned);
+  const drawn = switchesAlike ? currents.drawn : [];
+  const known = { trial, rate, ...(drawsAlike && { currents }), drawn };
   const sizing = isSizedAlike
     ? before.sizing
     : sizeJob(planned, routed, fuseSums(protection), known);

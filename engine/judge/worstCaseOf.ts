@@ -16,14 +16,14 @@ export function worstCaseOf(job: Job, conductors: Conductors, compiled: Compiled
   const volts = chargingV(job);
   const { jobs } = independentJobs(job);
   if (jobs.length === 1) {
-    return named(job, compiled, groupSearch(job, conductors, compiled, volts));
+    return named(job, compiled, groupSearch(compiled, volts));
   }
   const { conditions } = compiled;
   const groups = jobs.map((one) => {
     const own = compileJob(one, conductors, { conditions });
-    return { compiled: own, found: groupSearch(one, conductors, own, volts) };
+    return { compiled: own, found: groupSearch(own, volts) };
   });
-  return named(job, compiled, joinedGroups(conductors, compiled, groups, volts));
+  return named(job, compiled, joinedGroups(compiled, groups, volts));
 }
 
 function named(job: Job, compiled: CompiledJob, search: GroupSearch): WorstCase {

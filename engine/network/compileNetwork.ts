@@ -23,6 +23,9 @@ export interface CompiledNetwork {
   readonly now: Now;
 }
 
+/** A network with the order it is eliminated in. */
+export type NetworkOrder = Pick<CompiledNetwork, "network" | "pattern">;
+
 export interface Now {
   /** Branches that differ from the compiled network at the moment. */
   readonly overridden: number[];
@@ -34,14 +37,20 @@ export interface Now {
   reduced: boolean;
 }
 
-/** Orders, analyses and lays out a network. Throws on a network that breaks the rules of `Network` (a bug of the caller). */
-export function compileNetwork(network: Network): CompiledNetwork {
+/**
+ * Orders, analyses and lays out a network. Throws on a network that breaks the rules of `Network` (a bug of the caller).
+ *
+ * @param like  a network laid out before: where it joins the same nodes by linear and other branches alike its order serves again.
+ */
+export function compileNetwork(
+  network: Network,
+  like: NetworkOrder | null = null,
+): CompiledNetwork {
   checkNetwork(network);
   const { branches } = network;
   const nonlinear = branches.flatMap((branch, k) => (isLinear(branch.law) ? [] : [k]));
-  const late = new Set(nonlinear.flatMap((k) => [branches[k]!.a, branches[k]!.b]));
-  const pairs = branches.map((branch) => [branch.a, branch.b] as const);
-  const pattern = starMeshPattern(network.nodeCount, pairs, late);
+  const pattern =
+    like !== null && isOrderedAlike(like.network, network) ? like.pattern : ordered(network);
   const slotOfBranch = new Int32Array(branches.length).fill(-1);
   nonlinear.forEach((k, s) => {
     slotOfBranch[k] = s;
@@ -75,6 +84,27 @@ export function compileNetwork(network: Network): CompiledNetwork {
     setLaw(compiled, k, branch.law);
   });
   return compiled;
+}
+
+function ordered({ nodeCount, branches }: Network): StarMeshPattern {
+  const nonlinear = branches.filter(({ law }) => !isLinear(law));
+  const late = new Set(nonlinear.flatMap(({ a, b }) => [a, b]));
+  return starMeshPattern(
+    nodeCount,
+    branches.map(({ a, b }) => [a, b] as const),
+    late,
+  );
+}
+
+function isOrderedAlike(one: Network, other: Network): boolean {
+  return (
+    one.nodeCount === other.nodeCount &&
+    one.branches.length === other.branches.length &&
+    one.branches.every(({ a, b, law }, k) => {
+      const same = other.branches[k]!;
+      return a === same.a && b === same.b && isLinear(law) === isLinear(same.law);
+    })
+  );
 }
 
 export function isLinear(law: Law): boolean {

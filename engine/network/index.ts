@@ -1,5 +1,5 @@
 /** Network: direct-current networks of two-terminal laws, solved, with relays laid over them. Knows no trade word. */
-export { type CompiledNetwork, compileNetwork } from "./compileNetwork.ts";
+export { type CompiledNetwork, compileNetwork, type NetworkOrder } from "./compileNetwork.ts";
 export { lawCurrentA, lawSlopeS } from "./lawPoint.ts";
 export type {
   Branch,

@@ -1,9 +1,10 @@
-import type { Job } from "../job/index.ts";
+import { type Job, presentParts } from "../job/index.ts";
 import {
   type BothSettlements,
   type BranchOverride,
   type CompiledNetwork,
   compileNetwork,
+  type NetworkOrder,
   type RelaySettlement,
   settleFrom,
   settleRelays,
@@ -12,9 +13,12 @@ import type { Conductors } from "../route/index.ts";
 import { buildJobNetwork, type JobNetwork } from "./buildJobNetwork.ts";
 import { type CurrentNets, currentNets } from "./currentNets.ts";
 import type { Conditions } from "./networkContext.ts";
+import type { BatteryRequest } from "./operateResult.ts";
 import { placedSources } from "./placedSources.ts";
 import { type SuppliesSettled, settleSupplies } from "./settleSupplies.ts";
+import { solvedOnce } from "./solvedOnce.ts";
 import { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
+import { batteryElements } from "./supplyElements.ts";
 
 /** Plain arrays of one solved state: volts by node, amperes by element (of `jobNetwork.elements`) and by short. */
 export interface QuickSolution {
@@ -60,15 +64,58 @@ export interface CompiledJob {
  *
  * @param takenApart  pins of parts that some state will open or make worse (see pinsToTakeApart). A pin where a single element
  *                    of its part ends can be opened without.
+ * @param like        see compileNetwork.
  */
 export function compileJob(
   job: Job,
   conductors: Conductors,
-  options: { readonly conditions: Conditions; readonly takenApart?: readonly string[] },
+  options: {
+    readonly conditions: Conditions;
+    readonly takenApart?: readonly string[];
+    readonly like?: NetworkOrder | null;
+  },
 ): CompiledJob {
   const jobNetwork = buildJobNetwork(job, conductors, options);
-  const compiledNetwork = compileNetwork(jobNetwork.network);
+  const compiledNetwork = compileNetwork(jobNetwork.network, options.like);
   const networkState = stateTranslator(job, jobNetwork);
+  const { conditions } = options;
+  return compiledJob({ job, conductors, conditions, jobNetwork, compiledNetwork, networkState });
+}
+
+/**
+ * The same, but a state with nothing broken is solved once: its numbers are shared, not copied, and the workspace does not hold it
+ * when it is asked for again.
+ */
+export const remembering = (compiled: CompiledJob): CompiledJob => ({
+  ...compiled,
+  solve: solvedOnce(compiled.job, compiled.solve),
+});
+
+/** The same job with its batteries in another state, solved in the workspace of the first. */
+export function withBattery(compiled: CompiledJob, battery: BatteryRequest): CompiledJob {
+  const { job, conductors, jobNetwork, compiledNetwork } = compiled;
+  const conditions = { ...compiled.conditions, battery };
+  const laws = presentParts(job).flatMap((part) =>
+    part.kind === "battery" ? batteryElements({ ...jobNetwork.context, conditions }, part) : [],
+  );
+  const held = jobNetwork.elements.flatMap(({ kind, of }, branchIndex): BranchOverride[] => {
+    if (kind !== "emf") return [];
+    return [{ branchIndex, law: laws.find((one) => one.of === of)!.law }];
+  });
+  const networkState = (state: QuickState): NetworkState => {
+    const set = compiled.networkState(state);
+    return { ...set, overrides: [...set.overrides, ...held] };
+  };
+  return compiledJob({ job, conductors, conditions, jobNetwork, compiledNetwork, networkState });
+}
+
+function compiledJob(
+  from: Pick<
+    CompiledJob,
+    "job" | "conductors" | "conditions" | "jobNetwork" | "compiledNetwork" | "networkState"
+  >,
+): CompiledJob {
+  const { jobNetwork, compiledNetwork, networkState } = from;
   const sources = placedSources(jobNetwork);
   const settle = (state: QuickState) => {
     const set = networkState(state);
@@ -86,16 +133,11 @@ export function compileJob(
     return { set, ...settleSupplies({ sources, state, set, once }) };
   };
   return {
-    job,
-    conductors,
-    conditions: options.conditions,
-    jobNetwork,
-    compiledNetwork,
+    ...from,
     elementOfConductor: new Map(
       jobNetwork.elements.flatMap(({ kind, of }, k) => (kind === "wire" ? [[of, k] as const] : [])),
     ),
     nets: currentNets(jobNetwork),
-    networkState,
     solve: (state) => {
       const { settlement, supplies, set, overrides } = settle(state);
       return quickSolution(settlement, supplies, { ...set, overrides });

@@ -7,6 +7,8 @@ export {
   type CompiledJob,
   compileJob,
   type QuickSolution,
+  remembering,
+  withBattery,
 } from "./compileJob.ts";
 export { coveringRows } from "./coveringRows.ts";
 export { type AcNet, type CurrentNets, currentNets } from "./currentNets.ts";

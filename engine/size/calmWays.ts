@@ -11,6 +11,8 @@ import { type WayKeys, wayKeys } from "./wayKeys.ts";
 export interface SolvedWay extends DesignWay {
   readonly state: DesignState;
   readonly solution: DesignSolution;
+  /** Places of the elements on the way, from the load outward, in first. */
+  readonly passed: readonly number[];
 }
 
 /**
@@ -44,8 +46,9 @@ export function waysOf(
       if (way === null) throw new Error(`sizing: the way of ${load.ref} was lost`);
       const feed = conductorsOn(network, way.into);
       const back = conductorsOn(network, way.outOf);
-      const contactV = lossV(network, solution, [...way.into, ...way.outOf]);
-      return { load: load.ref, duty, feed, back, contactV, state, solution };
+      const passed = [...way.into, ...way.outOf];
+      const contactV = lossV(network, solution, passed);
+      return { load: load.ref, duty, feed, back, contactV, state, solution, passed };
     }),
   );
 }
@@ -116,7 +119,11 @@ const conductorsOn = (network: DesignNetwork, way: readonly number[]): readonly 
   way.flatMap((k) => network.conductorAt.get(k) ?? []);
 
 /** Volts lost outside the wires: real resistance times design current; what is no resistance, the volts across it. */
-function lossV(network: DesignNetwork, solution: DesignSolution, way: readonly number[]): number {
+export function lossV(
+  network: DesignNetwork,
+  solution: DesignSolution,
+  way: readonly number[],
+): number {
   return way
     .filter((k) => !network.conductorAt.has(k) && !network.elements[k]!.ofLoad)
     .reduce((sum, k) => {

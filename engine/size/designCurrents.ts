@@ -1,9 +1,11 @@
 import { type Job, presentParts } from "../job/index.ts";
+import type { Network, NetworkOrder } from "../network/index.ts";
 import type { Conductors } from "../route/index.ts";
-import { waysOf } from "./calmWays.ts";
+import { lossV, type SolvedWay, waysOf } from "./calmWays.ts";
 import { chargeWays } from "./chargeWays.ts";
 import { type DesignNetwork, type DesignSolution, designNetwork } from "./designNetwork.ts";
 import { type DesignState, designStates } from "./designStates.ts";
+import { isOneNetwork } from "./isOneNetwork.ts";
 
 /** The largest current of a wire and a state it flows in; null for what a generator sends. */
 export interface DesignCurrent {
@@ -34,26 +36,82 @@ export interface DesignCurrents {
   /** What flows while a starter turns, by wire or fly lead on its way. */
   readonly cranking: ReadonlyMap<string, DesignCurrent>;
   readonly ways: readonly DesignWay[];
+  /** What the above was put together from, group by group: of no interest to a reader, all the dearer to find again. */
+  readonly drawn: readonly DrawnByGroup[];
+}
+
+/** What was found with one supply: it stands as long as the network it was found in. */
+export interface Drawn {
+  readonly lossless: Network;
+  /** Another network of the same joins can be laid out like it. */
+  readonly order: NetworkOrder;
+  readonly currents: ReadonlyMap<string, DesignCurrent>;
+  /** The largest over the states of `ways`. */
+  readonly calm: ReadonlyMap<string, DesignCurrent>;
+  readonly ways: readonly SolvedWay[];
+}
+
+export interface DrawnByGroup {
+  readonly charging: Drawn;
+  readonly cranking: Drawn;
 }
 
 /**
  * Design currents, fixed before any size is chosen and above what any size can let flow, so that sizing needs no repeat:
  * every load at the highest volts of the supply with nothing lost on the way, every wire at the largest sum over states.
+ *
+ * @param before  what was found of the same switches, states and joins; taken where the network has not changed either.
  */
-export function designCurrents(job: Job, conductors: Conductors): DesignCurrents {
+export function designCurrents(
+  job: Job,
+  conductors: Conductors,
+  before: DrawnByGroup | null = null,
+): DesignCurrents {
   const starters = starterLoads(job);
-  const charging = surveyed(job, conductors, "charging", starters);
-  const cranked = surveyed(job, conductors, "cranking", starters);
-  const chargeWay = chargeWays(job, charging.network);
-  const continuous = largest(charging);
-  const ways = waysOf(charging, "continuous", (load) => !starters.has(load));
-  const crankWays = waysOf(cranked, "cranking", (load) => starters.has(load));
+  const isRunning = (load: string): boolean => !starters.has(load);
+  const network = designNetwork(job, conductors, "charging", before?.charging.order);
+  const charging = drawn(network, before?.charging ?? null, () => {
+    const survey = surveyed(job, network, "charging", starters);
+    return { survey, ways: waysOf(survey, "continuous", isRunning) };
+  });
+  const crankNetwork = designNetwork(job, conductors, "cranking", charging.order);
+  const cranking = drawn(crankNetwork, before?.cranking ?? null, () => {
+    const survey = surveyed(job, crankNetwork, "cranking", starters);
+    return { survey, ways: waysOf(survey, "cranking", (load) => starters.has(load)) };
+  });
+  const chargeWay = chargeWays(job, network);
   return {
-    continuous: withCharge(continuous, chargeWay.currents),
-    calm: withCharge(largestOver(charging.network, ways), chargeWay.currents),
-    cranking: largest(cranked),
-    ways: [...[...ways, ...crankWays].map(({ solution: _, ...way }) => way), ...chargeWay.ways],
+    continuous: withCharge(charging.currents, chargeWay.currents),
+    calm: withCharge(charging.calm, chargeWay.currents),
+    cranking: cranking.currents,
+    ways: [
+      ...[...charging.ways, ...cranking.ways].map(
+        ({ solution: _, passed: __, ...way }): DesignWay => way,
+      ),
+      ...chargeWay.ways,
+    ],
+    drawn: [{ charging, cranking }],
   };
+}
+
+/** Taken from before where the network is the one before; only what contacts and fuses lose is reckoned again. */
+function drawn(
+  network: DesignNetwork,
+  before: Drawn | null,
+  find: () => { readonly survey: Survey; readonly ways: readonly SolvedWay[] },
+): Drawn {
+  const { lossless } = network;
+  if (before !== null && isOneNetwork(before.lossless, lossless)) {
+    const ways = before.ways.map((way) => ({
+      ...way,
+      contactV: lossV(network, way.solution, way.passed),
+    }));
+    return { ...before, ways };
+  }
+  const { survey, ways } = find();
+  const { pattern } = network.compiled();
+  const order = { network: lossless, pattern };
+  return { lossless, order, currents: largest(survey), calm: largestOver(network, ways), ways };
 }
 
 function withCharge(
@@ -94,12 +152,12 @@ export interface Survey {
 /** Solves the design states: those in which no starter turns for "charging", only those for "cranking". */
 function surveyed(
   job: Job,
-  conductors: Conductors,
+  network: DesignNetwork,
   supply: "charging" | "cranking",
   starters: ReadonlySet<string>,
 ): Survey {
-  const network = designNetwork(job, conductors, supply);
-  if (supply === "cranking" && starters.size === 0) return { job, network, solved: [] };
+  const isCranking = supply === "cranking";
+  if (isCranking && starters.size === 0) return { job, network, solved: [] };
   const starterAt = [...network.loadAt].filter(([, load]) => starters.has(load)).map(([k]) => k);
   // States that differ only in what no contact follows share one answer: the first of them stands for all.
   const solved = new Map<DesignSolution, DesignState>();
@@ -107,17 +165,13 @@ function surveyed(
     const solution = network.solve(state);
     if (solution === null) return null;
     const starterA = Math.max(0, ...starterAt.map((k) => Math.abs(solution.elementA[k]!)));
-    const cranks = starterA > TURNING_A;
-    if (supply === "charging" && cranks) return null;
-    const counts = supply === "charging" || cranks;
-    if (counts && !solved.has(solution)) solved.set(solution, state);
+    const turns = starterA > TURNING_A;
+    if (turns && !isCranking) return null;
+    if (turns === isCranking && !solved.has(solution)) solved.set(solution, state);
     return solution.drawnA;
   });
-  return {
-    job,
-    network,
-    solved: [...solved].map(([solution, state]) => ({ state, solution })),
-  };
+  const all = [...solved].map(([solution, state]) => ({ state, solution }));
+  return { job, network, solved: all };
 }
 
 /** A starter that draws less is only leaking through a relay coil or a lamp, A. */

@@ -1,25 +1,35 @@
 import { type Job, loadsOf, presentParts } from "../job/index.ts";
-import { compileNetwork, type Law, settleInPlace } from "../network/index.ts";
+import {
+  type CompiledNetwork,
+  compileNetwork,
+  type Network,
+  type NetworkOrder,
+  settleInPlace,
+} from "../network/index.ts";
 import {
   buildJobNetwork,
   type Conditions,
   conditionsOf,
   type JobElement,
+  type JobNetwork,
   restPositions,
   stateTranslator,
 } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { figure } from "../tables/index.ts";
 import type { DesignState } from "./designStates.ts";
+import { ringedElements } from "./ringedElements.ts";
 
-/** Share of its resistance every wire and contact keeps, so that loads see all but some millivolts of the supply. */
+/** Share of its resistance every wire and contact of a ring keeps, so that loads see all but some millivolts of the supply. */
 const LOSSLESS_RATIO = 2e-3;
-/** No less than this, Ω, or less than what it has: smaller would drown the balance of currents in rounding. */
+/** What is on no ring keeps this, Ω, or what it has if that is less; smaller would drown the balance of currents in rounding. */
 const LEAST_OHM = 3e-5;
 
 /** The job as a network in which nothing is lost on the way: the largest currents its loads can draw. */
 export interface DesignNetwork {
   readonly elements: readonly JobElement[];
+  /** What is solved: the elements without their losses. */
+  readonly lossless: Network;
   /** Elements of loads, by place. */
   readonly loadAt: ReadonlyMap<number, string>;
   /** Elements of wires and fly leads, by place. */
@@ -28,6 +38,8 @@ export interface DesignNetwork {
   readonly batteryAt: ReadonlySet<number>;
   /** Null where the state does not settle. A state asked for again is not solved again. */
   readonly solve: (state: DesignState) => DesignSolution | null;
+  /** The network laid out for solving; another of the same joins can be laid out like it. */
+  readonly compiled: () => CompiledNetwork;
 }
 
 export interface DesignSolution {
@@ -39,59 +51,88 @@ export interface DesignSolution {
 }
 
 /**
- * Compiles a job for design currents, which no choice of wire can exceed. Rings still share their current as their real
- * resistances would.
+ * Lays a job out for design currents, which no choice of wire can exceed. Rings still share their current as their real
+ * resistances would; what is on no ring carries what its loads draw, whatever it is made of, so that its length and size leave
+ * the network as it is.
  *
  * @param supply  "charging": the battery post held at the highest volts the regulator makes, and wires, joints, bonds,
- *                fuses and contacts at a five-hundredth of their resistance. "cranking": a full battery behind its own
- *                resistance, and only the wires without loss, because contacts limit a starter whatever the cable.
+ *                fuses and contacts next to nothing. "cranking": a full battery behind its own resistance, and only wires and
+ *                fuses without loss, because contacts limit a starter whatever the cable.
+ * @param like    see compileNetwork.
  */
 export function designNetwork(
   job: Job,
   conductors: Conductors,
   supply: "charging" | "cranking",
+  like: NetworkOrder | null = null,
 ): DesignNetwork {
   const jobNetwork = buildJobNetwork(job, conductors, { conditions: conditionsFor(job, supply) });
-  const { elements, network } = jobNetwork;
+  const { elements } = jobNetwork;
   const loads = new Set(loadsOf(job).map(({ ref }) => ref));
-  const isLoss = ({ kind, of }: JobElement): boolean =>
-    kind === "wire" || (supply === "charging" && LOSS_KINDS.has(kind) && !loads.has(of));
-  const lossless = compileNetwork({
-    ...network,
-    branches: network.branches.map((branch, k) => ({
-      ...branch,
-      law: isLoss(elements[k]!) ? lessLaw(branch.law) : branch.law,
-    })),
-  });
+  const lossless = withoutLoss(jobNetwork, loads, supply);
   const networkState = stateTranslator(job, jobNetwork);
+  // Laid out with the first state asked for: where nothing is asked it need not be.
+  let made: CompiledNetwork | null = null;
+  const compiled = (): CompiledNetwork => {
+    made ??= compileNetwork(lossless, like);
+    return made;
+  };
   const batteryAt = placesOf(elements, ({ kind, of }) => (kind === "emf" ? of : null));
-  const solve = (state: DesignState): DesignSolution | null => {
+  return {
+    elements,
+    lossless,
+    loadAt: placesOf(elements, ({ of }) => (loads.has(of) ? of : null)),
+    conductorAt: placesOf(elements, ({ kind, of }) => (kind === "wire" ? of : null)),
+    batteryAt: new Set(batteryAt.keys()),
+    solve: solvedOnce(job, solver(compiled, networkState, supply, batteryAt), flashing(elements)),
+    compiled,
+  };
+}
+
+function solver(
+  compiled: () => CompiledNetwork,
+  networkState: ReturnType<typeof stateTranslator>,
+  supply: "charging" | "cranking",
+  batteryAt: ReadonlyMap<number, string>,
+): (state: DesignState) => DesignSolution | null {
+  return (state) => {
+    const made = compiled();
     const { overrides, relays } = networkState(state);
     const lossFree = relays.map((relay) => ({
       ...relay,
       closedOhm: supply === "charging" ? lessOhm(relay.closedOhm) : relay.closedOhm,
     }));
     const held = relays.map((relay) => relay.held);
-    const settled = settleInPlace(lossless, lossFree, held, { overrides });
+    const settled = settleInPlace(made, lossFree, held, { overrides });
     if (!settled.converged || !settled.settled) return null;
     // Only volts and currents are wanted, so the slopes a whole solution holds are not made.
-    const elementA = lossless.work.branchA.slice(0, elements.length);
-    const nodeV = new Float64Array(network.nodeCount);
-    const { nodeAtPosition, unknownCount } = lossless.pattern;
-    for (let j = 0; j < unknownCount; j++) nodeV[nodeAtPosition[j]!] = lossless.work.positionV[j]!;
-    const drawnA = [...batteryAt.keys()].reduce(
-      (most, k) => Math.max(most, Math.abs(elementA[k]!)),
-      0,
-    );
+    const elementA = made.work.branchA.slice(0, made.network.branches.length);
+    const nodeV = new Float64Array(made.network.nodeCount);
+    const { nodeAtPosition, unknownCount } = made.pattern;
+    for (let j = 0; j < unknownCount; j++) nodeV[nodeAtPosition[j]!] = made.work.positionV[j]!;
+    let drawnA = 0;
+    for (const k of batteryAt.keys()) drawnA = Math.max(drawnA, Math.abs(elementA[k]!));
     return { elementA, nodeV, drawnA };
   };
-  return {
-    elements,
-    loadAt: placesOf(elements, ({ of }) => (loads.has(of) ? of : null)),
-    conductorAt: placesOf(elements, ({ kind, of }) => (kind === "wire" ? of : null)),
-    batteryAt: new Set(batteryAt.keys()),
-    solve: solvedOnce(job, solve, flashing(elements)),
-  };
+}
+
+function withoutLoss(
+  { elements, network }: JobNetwork,
+  loads: ReadonlySet<string>,
+  supply: "charging" | "cranking",
+): Network {
+  const isLoss = ({ kind, of }: JobElement): boolean =>
+    (supply === "charging" ? LOSS_KINDS : CRANKING_LOSS_KINDS).has(kind) && !loads.has(of);
+  const isCopper = ({ kind, of, law }: JobElement): boolean =>
+    !loads.has(of) && (law.kind === "diode" || (law.kind === "ohm" && kind !== "coil"));
+  const ringed = ringedElements(elements, network.nodeCount, isCopper);
+  const branches = network.branches.map((branch, k) => {
+    const { law } = branch;
+    if (law.kind !== "ohm" || !isLoss(elements[k]!)) return branch;
+    const ohm = ringed.has(k) ? lessOhm(law.ohm) : Math.min(law.ohm, LEAST_OHM);
+    return { ...branch, law: { kind: "ohm" as const, ohm } };
+  });
+  return { ...network, branches };
 }
 
 /** Whether the flash makes a difference: the flasher's contact carries something, A. */
@@ -145,10 +186,8 @@ export function designV(job: Job): number {
   return setsV.length > 0 ? Math.max(...setsV) : usualV;
 }
 
-const LOSS_KINDS: ReadonlySet<string> = new Set(["contact", "fuse", "joint", "bond"]);
-
-const lessLaw = (law: Law): Law =>
-  law.kind === "ohm" ? { kind: "ohm", ohm: lessOhm(law.ohm) } : law;
+const LOSS_KINDS: ReadonlySet<string> = new Set(["wire", "contact", "fuse", "joint", "bond"]);
+const CRANKING_LOSS_KINDS: ReadonlySet<string> = new Set(["wire", "fuse"]);
 
 const lessOhm = (ohm: number): number => Math.max(ohm * LOSSLESS_RATIO, Math.min(ohm, LEAST_OHM));
 

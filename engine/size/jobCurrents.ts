@@ -1,7 +1,12 @@
 import type { Job } from "../job/index.ts";
 import { independentJobs } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
-import { type DesignCurrent, type DesignCurrents, designCurrents } from "./designCurrents.ts";
+import {
+  type DesignCurrent,
+  type DesignCurrents,
+  type DrawnByGroup,
+  designCurrents,
+} from "./designCurrents.ts";
 import type { DesignState } from "./designStates.ts";
 
 type Found = ReadonlyMap<string, DesignCurrent>;
@@ -10,11 +15,17 @@ type Found = ReadonlyMap<string, DesignCurrent>;
  * Design currents of a whole job, group by group where only the supply joins them: design volts hardly depend on what other
  * groups draw, and without the others they are if anything higher. What the groups have in common carries the sum of the
  * most each of them draws through it.
+ *
+ * @param before  what was found group by group of the same switches, states and joins.
  */
-export function jobCurrents(job: Job, conductors: Conductors): DesignCurrents {
+export function jobCurrents(
+  job: Job,
+  conductors: Conductors,
+  before: readonly DrawnByGroup[] = [],
+): DesignCurrents {
   const { jobs, common } = independentJobs(job);
-  if (jobs.length === 1) return designCurrents(job, conductors);
-  const found = jobs.map((one) => designCurrents(one, conductors));
+  if (jobs.length === 1) return designCurrents(job, conductors, before[0]);
+  const found = jobs.map((one, i) => designCurrents(one, conductors, before[i]));
   const largest = (mapOf: (one: DesignCurrents) => Found): Map<string, DesignCurrent> => {
     const all = new Map<string, DesignCurrent>();
     for (const [wire, current] of found.flatMap((one) => [...mapOf(one)])) {
@@ -32,6 +43,7 @@ export function jobCurrents(job: Job, conductors: Conductors): DesignCurrents {
     calm: largest((one) => one.calm),
     cranking: largest((one) => one.cranking),
     ways: found.flatMap((one) => one.ways),
+    drawn: found.flatMap((one) => one.drawn),
   };
 }
 

@@ -1,7 +1,7 @@
 import { type Job, presentWires } from "../job/index.ts";
 import { type Conductors, conductorsOf, type MakeFields, type Routed } from "../route/index.ts";
 import { figure } from "../tables/index.ts";
-import type { DesignCurrents } from "./designCurrents.ts";
+import type { DesignCurrents, DrawnByGroup } from "./designCurrents.ts";
 import { jobCurrents } from "./jobCurrents.ts";
 import { type Limited, limitedWay, withChosen } from "./loadSizing.ts";
 import { type FitQuestion, willDo } from "./makeFits.ts";
@@ -31,7 +31,7 @@ export function sizeJob(
   known: SizingKnown = {},
 ): SizedJob {
   const trial = known.trial ?? conductorsOf(job, routed);
-  const currents = known.currents ?? jobCurrents(job, trial);
+  const currents = known.currents ?? jobCurrents(job, trial, known.drawn);
   const rate = known.rate ?? rateKept();
   const loads = currents.ways.map((way) => limitedWay(job, trial, way));
   const cables = starterCables(loads);
@@ -75,7 +75,10 @@ export function sizeJob(
 }
 
 /** Answers that do not depend on what is asked of this job alone. */
-export type SizingKnown = Partial<Pick<SizedJob, "trial" | "currents" | "rate">>;
+export type SizingKnown = Partial<Pick<SizedJob, "trial" | "currents" | "rate">> & {
+  /** Of the same switches, states and joins, but maybe other copper and fuses. */
+  readonly drawn?: readonly DrawnByGroup[];
+};
 
 const starterCables = (loads: readonly Limited[]): ReadonlySet<string> =>
   new Set(

@@ -50,6 +50,18 @@ const connectorInPlace = alikeIn<Connector>("id", "station", "cavities", "status
 
 /** What joins what, what every part does, and what the job says of its states: all that a network is made of but its copper. */
 export const sameWiring = (before: Job, after: Job): boolean =>
+  wiredAlike(before, after, partAtWork);
+
+/** The same but for ratings of fuses: the same states, switched and joined alike; laws of fuses may differ. */
+export const sameSwitching = (before: Job, after: Job): boolean =>
+  wiredAlike(before, after, partButRating);
+
+const fuseButRating = inAllBut<Part>("name", "note", "station", "ratingA");
+const partButRating: Same<Part> = (before, after) =>
+  partAtWork(before, after) ||
+  (before.kind === "fuse" && after.kind === "fuse" && fuseButRating(before, after));
+
+const wiredAlike = (before: Job, after: Job, sameParts: Same<Part>): boolean =>
   before.supply === after.supply &&
   before.bodies === after.bodies &&
   before.bonds === after.bonds &&
@@ -58,7 +70,7 @@ export const sameWiring = (before: Job, after: Job): boolean =>
   before.exclusions === after.exclusions &&
   before.decisions.ambientC === after.decisions.ambientC &&
   sameItems(before.wires, after.wires, wireEnds) &&
-  sameItems(before.parts, after.parts, partAtWork) &&
+  sameItems(before.parts, after.parts, sameParts) &&
   sameItems(before.joints, after.joints, jointAtWork) &&
   sameItems(before.connectors, after.connectors, connectorAtWork);
 
