@@ -35,20 +35,24 @@ interface Reached {
  *
  * @param edges  undirected; ids unique.
  * @param from   a vertex. It has a route of length 0 to itself.
+ * @param only   the one vertex wanted, where the others are not.
  * @returns by vertex; a vertex that cannot be reached at all has no entry.
  */
 export function shortestRoutes(
   edges: readonly GraphEdge[],
   from: string,
+  only?: string,
 ): ReadonlyMap<string, Route> {
   const around = edgesByVertex(edges);
   const bridges = bridgeEdges(edges);
   // First by unknown edges, then by length: a route without unknown edges is preferred to any other.
   const known = reach(around, from, (a, b) => a.unknownCount - b.unknownCount);
   // Unknown edges taken as nil: no real route is shorter than this.
-  const least = reach(around, from, () => 0);
+  const isKnown = edges.every(({ length }) => length !== null);
+  const least = isKnown ? known : reach(around, from, () => 0);
   const routes = new Map<string, Route>();
-  for (const vertex of [...known.keys()].sort()) {
+  const wanted = only === undefined ? [...known.keys()].sort() : known.has(only) ? [only] : [];
+  for (const vertex of wanted) {
     const end = known.get(vertex)!;
     const { vertices, edges: path } = walkBack(known, vertex);
     if (end.unknownCount > 0) {

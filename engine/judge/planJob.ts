@@ -6,6 +6,8 @@ import { type SizedJob, sizeJob } from "../size/index.ts";
 import {
   sameLengths,
   sameLoom,
+  sameLoomMap,
+  samelyLaid,
   sameOhms,
   sameSizingRules,
   sameSwitching,
@@ -34,7 +36,7 @@ export function planJob(job: Job, before: Plan | null = null): Plan {
   if (before === null) return firstPlan(asPlanned(job));
   const planned = sharedWith(before.job, asPlanned(job));
   const isLaidAlike = sameLoom(before.job, planned);
-  const routed = isLaidAlike ? before.routed : sharedWith(before.routed, routeJob(planned));
+  const routed = isLaidAlike ? before.routed : routedAfter(before, planned);
   const trial = sharedWith(before.sizing.trial, conductorsOf(planned, routed));
   const isWiredAlike = sameWiring(before.job, planned);
   const isGuardedAlike = isWiredAlike && sameLengths(before.sizing.trial, trial);
@@ -47,17 +49,23 @@ export function planJob(job: Job, before: Plan | null = null): Plan {
     routed === before.routed &&
     trial === before.sizing.trial &&
     sameSizingRules(before.job, planned);
-  const { rate, currents } = before.sizing;
+  const { rate, currents, asked, sizing: sized } = before.sizing;
   const drawsAlike = isWiredAlike && sameOhms(before.sizing.trial, trial);
   const switchesAlike = sameSwitching(before.job, planned);
   const drawn = switchesAlike ? currents.drawn : [];
-  const known = { trial, rate, ...(drawsAlike && { currents }), drawn };
+  const known = { trial, rate, ...(drawsAlike && { currents }), drawn, asked, sizing: sized };
   const sizing = isSizedAlike
     ? before.sizing
     : sizeJob(planned, routed, fuseSums(protection), known);
   // Where the sizes come out as they were, ratings in place need not be taken again.
   const conductors = sharedWith(before.conductors, sizing.conductors);
   return { job: planned, routed, conductors, sizing, protection };
+}
+
+function routedAfter({ job, routed }: Plan, planned: Job): Routed {
+  const kept = sameLoomMap(job, planned) ? samelyLaid(job, planned) : [];
+  const routes = new Map(kept.map((id) => [id, routed.wires.get(id)!]));
+  return sharedWith(routed, routeJob(planned, routes));
 }
 
 function firstPlan(job: Job): Plan {

@@ -13,8 +13,10 @@ import { stretchesOf } from "./stretchesOf.ts";
  *
  * A length is typed, or the sum of the measured runs of the shortest way through the stations of `via`, or the stated
  * stub where both ends are at one station. What nobody has measured stays unknown, with what is missing.
+ *
+ * @param known  routes of wires as this very loom gives them.
  */
-export function routeJob(job: Job): Routed {
+export function routeJob(job: Job, known: ReadonlyMap<string, WireRoute> = new Map()): Routed {
   const graph = loomGraph(job);
   const places = placesOfPins(job);
   const map = {
@@ -24,7 +26,7 @@ export function routeJob(job: Job): Routed {
     stub: figure("routeRules", "stub", "value"),
     tie: figure("routeRules", "tie", "value"),
   };
-  const routes = job.wires.map((wire) => routeWire(wire, map));
+  const routes = job.wires.map((wire) => known.get(wire.id) ?? routeWire(wire, map));
   const air = ambientsOf(job);
   const stretches = stretchesOf(graph, routes, air);
   const present = routes.filter((route) => route.status !== "remove");

@@ -42,7 +42,7 @@ export function wayFinder(graph: LoomGraph): WayFinder {
     for (const { edge } of way(from, to) ?? []) {
       if (bridges.has(`${edge}`)) continue;
       const rest = edges.filter(({ id }) => id !== `${edge}`);
-      const found = asWay(graph, from, shortestRoutes(rest, `${from}`).get(`${to}`));
+      const found = asWay(graph, from, shortestRoutes(rest, `${from}`, `${to}`).get(`${to}`));
       if (found === null) continue;
       if (other === null || costMm(graph, found) < costMm(graph, other)) other = found;
     }

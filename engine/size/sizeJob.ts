@@ -1,14 +1,15 @@
 import { type Job, presentWires } from "../job/index.ts";
 import { type Conductors, conductorsOf, type MakeFields, type Routed } from "../route/index.ts";
 import { figure } from "../tables/index.ts";
+import { answered } from "./answered.ts";
 import type { DesignCurrents, DrawnByGroup } from "./designCurrents.ts";
 import { jobCurrents } from "./jobCurrents.ts";
 import { type Limited, limitedWay, withChosen } from "./loadSizing.ts";
-import { type FitQuestion, willDo } from "./makeFits.ts";
+import type { FitQuestion } from "./makeFits.ts";
 import { type RateKept, rateKept } from "./rateKept.ts";
-import type { SizedJob } from "./sizedJob.ts";
+import type { SizedJob, Sizing } from "./sizedJob.ts";
 import { type Duty, sizesForDrop } from "./sizesForDrop.ts";
-import { sizingOf } from "./sizingOf.ts";
+import { isSizedSo, sizingOf } from "./sizingOf.ts";
 import { makesByWire, stockOf } from "./stockMakes.ts";
 import { wirePlacesOf } from "./wirePlaces.ts";
 
@@ -36,10 +37,11 @@ export function sizeJob(
   const loads = currents.ways.map((way) => limitedWay(job, trial, way));
   const cables = starterCables(loads);
   const makes = makesByWire(job, stockOf(job), cables);
-  const questionOf = fitQuestions({ job, routed, trial, guards, currents, rate });
-  const fitting = new Map(
-    [...makes].map(([wire, all]) => [wire, fittingMakes(all, questionOf(wire))]),
+  const ask = fitQuestions({ job, routed, trial, guards, currents, rate });
+  const asked = new Map(
+    [...makes].map(([wire, all]) => [wire, answered(all, ask(wire), known.asked?.get(wire))]),
   );
+  const fitting = new Map([...asked].map(([wire, { fits }]) => [wire, fits]));
   const solve = (duty: Duty, from: typeof fitting) =>
     sizesForDrop({ trial, currents, loads, makes: from, duty });
   const cranked = solve("cranking", fitting);
@@ -57,11 +59,18 @@ export function sizeJob(
       .map(({ id }) => [id, calm.chosen.get(id)!.makeId]),
   );
   const conductors = conductorsOf(job, routed, sizes);
+  const questionOf = (wire: string): FitQuestion => asked.get(wire)!.question;
   const chosen = { conductors, currents, makes, questionOf };
+  const sizingFor = (id: string): Sizing => {
+    const isAskedAlike = asked.get(id)!.fits === known.asked?.get(id)?.fits;
+    const was = isAskedAlike ? known.sizing?.get(id) : undefined;
+    return was !== undefined && isSizedSo(was, chosen) ? was : sizingOf(id, chosen);
+  };
   return {
     conductors,
     sizes,
-    sizing: new Map(presentWires(job).map(({ id }) => [id, sizingOf(id, chosen)])),
+    sizing: new Map(presentWires(job).map(({ id }) => [id, sizingFor(id)])),
+    asked,
     loads: loads.map((load, i) =>
       withChosen(load, { conductors, currents, unmet: cranked.unmet.has(i) || calm.unmet.has(i) }),
     ),
@@ -76,6 +85,9 @@ export function sizeJob(
 
 /** Answers that do not depend on what is asked of this job alone. */
 export type SizingKnown = Partial<Pick<SizedJob, "trial" | "currents" | "rate">> & {
+  /** Answers of an earlier sizing: each is taken where the same is asked again. */
+  readonly asked?: SizedJob["asked"];
+  readonly sizing?: SizedJob["sizing"];
   /** Of the same switches, states and joins, but maybe other copper and fuses. */
   readonly drawn?: readonly DrawnByGroup[];
 };
@@ -106,12 +118,6 @@ function fitQuestions(from: {
     neighbourA: continuousA,
     rate,
   });
-}
-
-/** Makes that will do; where none does, the largest, so that the loom can still be solved and the shortfall shown. */
-function fittingMakes(makes: readonly MakeFields[], question: FitQuestion): readonly MakeFields[] {
-  const first = makes.findIndex((make) => willDo(make, question));
-  return first < 0 ? makes.slice(-1) : makes.slice(first);
 }
 
 /** Of the makes that fit, those volt drop may choose among: a loom wire grows no further for drop alone than is stated. */

@@ -1,8 +1,8 @@
 import type { WorkingStep } from "../messages/index.ts";
-import type { Conductors } from "../route/index.ts";
+import type { Conductors, MakeFields } from "../route/index.ts";
 import type { DesignCurrent, DesignCurrents, DesignWay } from "./designCurrents.ts";
 import type { DropLimit } from "./dropLimit.ts";
-import type { Shortfall } from "./makeFits.ts";
+import type { FitQuestion, Shortfall } from "./makeFits.ts";
 import type { RateKept } from "./rateKept.ts";
 import type { Rating } from "./ratingOf.ts";
 
@@ -50,4 +50,12 @@ export interface SizedJob {
   readonly trial: Conductors;
   readonly currents: DesignCurrents;
   readonly rate: RateKept;
+  readonly asked: ReadonlyMap<string, AskedSize>;
+}
+
+/** What was asked of a wire before volt drop, and which makes of the stock fit. */
+export interface AskedSize {
+  readonly makes: readonly MakeFields[];
+  readonly question: FitQuestion;
+  readonly fits: readonly MakeFields[];
 }

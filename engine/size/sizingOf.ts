@@ -44,6 +44,20 @@ export function sizingOf(wire: string, chosen: Chosen): Sizing {
   };
 }
 
+/** An earlier sizing of a wire of which the same was asked: it stands if the same was chosen, at the same currents. */
+export function isSizedSo(was: Sizing, { conductors, currents }: Chosen): boolean {
+  const { makeId, sizedBy } = conductors.get(was.wire)!;
+  return (
+    was.makeId === makeId &&
+    was.sizedBy === sizedBy &&
+    isSameCurrent(was.continuous, currents.continuous.get(was.wire)) &&
+    isSameCurrent(was.cranking, currents.cranking.get(was.wire))
+  );
+}
+
+const isSameCurrent = (was: DesignCurrent, is: DesignCurrent | undefined): boolean =>
+  was === is || (was.state === (is?.state ?? null) && was.currentA === (is?.currentA ?? 0));
+
 /** Why not the next smaller: strength first, since that is the trade's floor; then current, then fuse; else volt drop. */
 function governedBy(smaller: MakeFields | undefined, question: FitQuestion): Sizing["governedBy"] {
   if (smaller === undefined) return "stock";

@@ -76,14 +76,26 @@ const wiredAlike = (before: Job, after: Job, sameParts: Same<Part>): boolean =>
 
 /** What the ways and lengths of wires and the air round them come from. */
 export const sameLoom = (before: Job, after: Job): boolean =>
+  sameLoomMap(before, after) && sameItems(before.wires, after.wires, wireWay);
+
+/** What the way of any wire is found on. */
+export const sameLoomMap = (before: Job, after: Job): boolean =>
   before.stations === after.stations &&
   before.runs === after.runs &&
   before.bodies === after.bodies &&
   before.decisions.ambientC === after.decisions.ambientC &&
-  sameItems(before.wires, after.wires, wireWay) &&
   sameItems(before.parts, after.parts, partInPlace) &&
   sameItems(before.joints, after.joints, jointInPlace) &&
   sameItems(before.connectors, after.connectors, connectorInPlace);
+
+/** Wires that go where they went, by id. */
+export function samelyLaid(before: Job, after: Job): readonly string[] {
+  const byId = new Map(before.wires.map((wire) => [wire.id, wire]));
+  return after.wires.flatMap((wire) => {
+    const was = byId.get(wire.id);
+    return was !== undefined && wireWay(was, wire) ? [wire.id] : [];
+  });
+}
 
 /** What a size is judged by beside wiring, ways, makes and fuses. */
 export const sameSizingRules = (before: Job, after: Job): boolean =>
