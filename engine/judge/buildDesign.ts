@@ -7,7 +7,7 @@ import type { Design } from "./judge.ts";
 import { loadRowsOf } from "./loadRowsOf.ts";
 import { placedRatings } from "./placedRatings.ts";
 import type { Plan } from "./planJob.ts";
-import { sameOhms, sameWiring } from "./recheck/sameSlices.ts";
+import { sameOhms, sameSwitching, sameWiring } from "./recheck/sameSlices.ts";
 import { sharedWith } from "./recheck/sharedWith.ts";
 import type { WorstCase } from "./worstCase.ts";
 import { worstCaseOf } from "./worstCaseOf.ts";
@@ -58,7 +58,8 @@ function solvedFor({ job, conductors, sizing }: Plan, before: Design | null): So
   }
   const like = sizing.currents.drawn[0]?.charging.order ?? null;
   const conditions = conditionsOf(job, {});
-  const compiled = remembering(compileJob(job, conductors, { conditions, like }));
+  const known = before !== null && sameSwitching(before.job, job) ? before.compiled : null;
+  const compiled = remembering(compileJob(job, conductors, { conditions, like }), known);
   const worst = worstCaseOf(job, conductors, compiled);
   return { compiled, worst, declared: declaredResults(compiled) };
 }

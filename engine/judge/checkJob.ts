@@ -37,8 +37,9 @@ export function checkedJob(job: Job): CheckedJob {
 }
 
 /**
- * The same answer as `checkedJob`, sooner: stages whose inputs an edit left as they were are taken from the check before it. All
- * that is kept for this is in `before`, which stays as it is.
+ * The same answer as `checkedJob`, sooner: what an edit left as it was is taken from the check before it, and states are solved from
+ * where they ended before. Verdict, findings and every sentence are the same, numbers to 1e-9. All that is kept for this is in
+ * `before`, which stays as it is.
  */
 export function recheckedJob(before: CheckedJob, job: Job): CheckedJob {
   const { design } = before;

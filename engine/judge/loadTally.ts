@@ -68,14 +68,15 @@ export function loadTally(compiled: CompiledJob): LoadTally {
         const currentA = Math.abs(solution.elementA[one.elementIndex]!);
         const v = voltsOf(map, solution, one.elementIndex);
         const powerW = v * solution.elementA[one.elementIndex]!;
-        if (powerW > one.mostW) [one.mostW, one.mostState] = [powerW, state];
+        if (isMore(powerW, one.mostW)) one.mostState = state;
+        if (powerW > one.mostW) one.mostW = powerW;
         if (currentA > one.mostA) one.mostA = currentA;
         if (-v > one.reversedV) one.reversedV = -v;
         if (powerW < one.litW) continue;
         one.litCount++;
         if (starterTurns !== one.isStarter || !isExpected(one.load.ref, state)) continue;
         const quietA = movedCount * MOVED_A + drawnA;
-        if (quietA < one.quietA) [one.quietA, one.quietState] = [quietA, state];
+        if (isMore(one.quietA, quietA)) [one.quietA, one.quietState] = [quietA, state];
         // A way of its own loses what the battery gives less what the load gets: only a larger loss is worth tracing.
         if (momentCount > one.dropMomentCount) continue;
         const isCalmer = momentCount < one.dropMomentCount;
@@ -84,7 +85,7 @@ export function loadTally(compiled: CompiledJob): LoadTally {
         if (lostV <= beforeV) continue;
         const drop = loadDrop(map, solution, { load: one.elementIndex, positiveEarth });
         if (drop === null) continue;
-        if (drop.feedV + drop.returnV <= beforeV) continue;
+        if (!isMore(drop.feedV + drop.returnV, beforeV)) continue;
         [one.drop, one.dropState] = [drop, state];
         one.dropMomentCount = momentCount;
       }
@@ -92,6 +93,11 @@ export function loadTally(compiled: CompiledJob): LoadTally {
     seen: () => new Map(tracked.map((one) => [one.load.ref, seenOf(one)])),
   };
 }
+
+/** Of states alike the first stands, whatever a solve left in the last digits. */
+const MORE_RATIO = 1e-9;
+const isMore = (value: number, than: number): boolean =>
+  value > than + MORE_RATIO * (1 + Math.abs(than));
 
 /** How far a state is from rest: buttons held and flashers lit, which last a moment, and everything moved. */
 function unrestOf(job: Job) {

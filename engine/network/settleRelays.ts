@@ -11,6 +11,8 @@ const MOST_ROUNDS = 64;
 export interface RelayOptions extends SolveOptions {
   /** Default 64. */
   readonly maxRoundCount?: number;
+  /** By branch: raised to its largest |current| in any network solved on the way, A. */
+  readonly mostA?: Float64Array;
 }
 
 /** How the relays came to rest, or did not. */
@@ -23,6 +25,8 @@ export interface RelayStatus extends SolveStatus {
   readonly buzzing: readonly string[];
   /** Networks solved. */
   readonly roundCount: number;
+  /** By how much the volts of any coil, in any network solved, missed where it would have gone another way, V. */
+  readonly leastMarginV: number;
 }
 
 /** A relay position with the network solved in it. */
@@ -91,10 +95,13 @@ export function settleInPlace(
   const met: (readonly boolean[])[] = [];
   let pulled = start;
   let iterationCount = 0;
+  let leastMarginV = Number.POSITIVE_INFINITY;
   for (;;) {
     setContacts(compiled, relays, pulled);
     const solved = solveAsSet(compiled, options);
     iterationCount += solved.iterationCount;
+    if (options.mostA !== undefined) raise(options.mostA, compiled.work.branchA);
+    leastMarginV = Math.min(leastMarginV, marginV(compiled, relays));
     met.push(pulled);
     const next = nextPositions(compiled, relays, pulled);
     const settled = next === pulled;
@@ -108,6 +115,7 @@ export function settleInPlace(
         settled,
         buzzing: since >= 0 ? movers(relays, met.slice(since)) : [],
         roundCount: met.length,
+        leastMarginV,
       };
     }
     pulled = next;
@@ -150,6 +158,26 @@ function nextPositions(
     next[k] = goes;
   }
   return next ?? pulled;
+}
+
+/** Distance of the nearest coil from where it pulls or drops, V. */
+function marginV(compiled: CompiledNetwork, relays: readonly RelayRule[]): number {
+  const { positionOfNode } = compiled.pattern;
+  const { positionV } = compiled.work;
+  let leastV = Number.POSITIVE_INFINITY;
+  for (let k = 0; k < relays.length; k++) {
+    const { coilA, coilB, pullInV, dropOutV } = relays[k]!;
+    const v = Math.abs(positionV[positionOfNode[coilA]!]! - positionV[positionOfNode[coilB]!]!);
+    leastV = Math.min(leastV, Math.abs(v - pullInV), Math.abs(v - dropOutV));
+  }
+  return leastV;
+}
+
+function raise(mostA: Float64Array, branchA: Float64Array): void {
+  for (let k = 0; k < mostA.length; k++) {
+    const currentA = Math.abs(branchA[k]!);
+    if (currentA > mostA[k]!) mostA[k] = currentA;
+  }
 }
 
 function same(one: readonly boolean[], other: readonly boolean[]): boolean {

@@ -19,6 +19,8 @@ export interface SolveOptions {
   readonly shorts?: readonly Short[];
   /** Node volts to start from (warm start), one per node; the answer does not depend on it beyond the acceptance bound. */
   readonly initialV?: ArrayLike<number>;
+  /** One Newton step more than acceptance asks for: a start near the answer is accepted early, and then as exact as any other. */
+  readonly isRefined?: boolean;
   /** Newton steps before giving up, plain and safeguarded together. Default 200. */
   readonly maxIterationCount?: number;
   /** Whether `branchSlopeS` is wanted; it stays empty otherwise. Default true. */

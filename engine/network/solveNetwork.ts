@@ -43,7 +43,8 @@ export function solveAsSet(compiled: CompiledNetwork, options: SolveOptions): So
   reduceLinearPart(compiled);
   const columns =
     shorts.length === 0 ? NO_SHORTS : shortColumns(compiled, shorts, compiled.pattern.splitColumn);
-  const plainCount = newtonSteps(compiled, columns, Math.min(most, MOST_PLAIN_ITERATIONS));
+  const steps = newtonSteps(compiled, columns, Math.min(most, MOST_PLAIN_ITERATIONS));
+  const plainCount = options.isRefined ? steps + newtonSteps(compiled, columns, 1) : steps;
   const check = measureKirchhoff(compiled, shorts);
   if (check.accepted) {
     return { converged: true, iterationCount: plainCount, kclResidualA: check.residualA };

@@ -4,6 +4,7 @@ import {
   type BranchOverride,
   type CompiledNetwork,
   compileNetwork,
+  type Network,
   type NetworkOrder,
   type RelaySettlement,
   settleFrom,
@@ -16,7 +17,6 @@ import type { Conditions } from "./networkContext.ts";
 import type { BatteryRequest } from "./operateResult.ts";
 import { placedSources } from "./placedSources.ts";
 import { type SuppliesSettled, settleSupplies } from "./settleSupplies.ts";
-import { solvedOnce } from "./solvedOnce.ts";
 import { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
 import { batteryElements } from "./supplyElements.ts";
 
@@ -34,6 +34,18 @@ export interface QuickSolution {
   readonly supplies: SuppliesSettled;
   /** What the last network was solved under. */
   readonly networkState: NetworkState;
+  /** What it solves. */
+  readonly network: Network;
+  /** How the relays came to rest, from all released. */
+  readonly trail: RelayTrail;
+}
+
+/** What the way of the relays of a state depended on. */
+export interface RelayTrail {
+  readonly network: Network;
+  /** By element: largest |current| in any network on the way, A. */
+  readonly mostA: Float64Array;
+  readonly leastMarginV: number;
 }
 
 /** A state settled from released and from pulled relays, with the overrides both were solved under. */
@@ -56,7 +68,14 @@ export interface CompiledJob {
   readonly networkState: (state: QuickState) => NetworkState;
   /** Settled from released (and held) relays. */
   readonly solve: (state: QuickState) => QuickSolution;
+  /**
+   * A state known to end like one solved before, from where that ended; null where it does not rest there. Its trail is the
+   * caller's to tell.
+   */
+  readonly solveFrom: (state: QuickState, was: QuickSolution) => QuickSolution | null;
   readonly solveBoth: (state: QuickState) => BothSolutions;
+  /** Solutions kept, by what the network sees of their states; only of a job that remembers. */
+  readonly kept?: ReadonlyMap<string, QuickSolution>;
 }
 
 /**
@@ -81,15 +100,6 @@ export function compileJob(
   const { conditions } = options;
   return compiledJob({ job, conductors, conditions, jobNetwork, compiledNetwork, networkState });
 }
-
-/**
- * The same, but a state with nothing broken is solved once: its numbers are shared, not copied, and the workspace does not hold it
- * when it is asked for again.
- */
-export const remembering = (compiled: CompiledJob): CompiledJob => ({
-  ...compiled,
-  solve: solvedOnce(compiled.job, compiled.solve),
-});
 
 /** The same job with its batteries in another state, solved in the workspace of the first. */
 export function withBattery(compiled: CompiledJob, battery: BatteryRequest): CompiledJob {
@@ -117,20 +127,32 @@ function compiledJob(
 ): CompiledJob {
   const { jobNetwork, compiledNetwork, networkState } = from;
   const sources = placedSources(jobNetwork);
-  const settle = (state: QuickState) => {
+  const settle = (state: QuickState, from: QuickSolution | null = null) => {
     const set = networkState(state);
-    const start = set.relays.map((relay) => relay.held);
+    const start = from === null ? set.relays.map((relay) => relay.held) : from.pulled;
+    const mostA = new Float64Array(jobNetwork.elements.length);
     const once = (
       overrides: readonly BranchOverride[],
-      initialV: Float64Array | null,
-    ): RelaySettlement =>
-      settleFrom(compiledNetwork, set.relays, start, {
+      lastV: Float64Array | null,
+    ): RelaySettlement => {
+      const initialV = lastV ?? from?.nodeV ?? null;
+      return settleFrom(compiledNetwork, set.relays, start, {
         overrides,
         shorts: set.shorts,
         slopes: false,
+        mostA,
+        isRefined: from !== null,
         ...(initialV !== null && { initialV }),
       });
-    return { set, ...settleSupplies({ sources, state, set, once }) };
+    };
+    return { set, mostA, ...settleSupplies({ sources, state, set, once }) };
+  };
+  const solved = (state: QuickState): QuickSolution => {
+    const { settlement, supplies, mostA, set, overrides } = settle(state);
+    const { leastMarginV } = settlement;
+    const { network } = jobNetwork;
+    const trail = { network, mostA, leastMarginV };
+    return quickSolution(settlement, supplies, { ...set, overrides }, network, trail);
   };
   return {
     ...from,
@@ -138,9 +160,14 @@ function compiledJob(
       jobNetwork.elements.flatMap(({ kind, of }, k) => (kind === "wire" ? [[of, k] as const] : [])),
     ),
     nets: currentNets(jobNetwork),
-    solve: (state) => {
-      const { settlement, supplies, set, overrides } = settle(state);
-      return quickSolution(settlement, supplies, { ...set, overrides });
+    solve: solved,
+    solveFrom: (state, was) => {
+      const { settlement, supplies, set, overrides } = settle(state, was);
+      const isAtRest = settlement.roundCount === 1 && supplies.roundCount === 1;
+      const under = { ...set, overrides };
+      const { network } = jobNetwork;
+      const solution = quickSolution(settlement, supplies, under, network, was.trail);
+      return isAtRest && solution.converged ? solution : null;
     },
     solveBoth: (state) => {
       const { set, overrides, supplies } = settle(state);
@@ -154,6 +181,8 @@ function quickSolution(
   settled: RelaySettlement,
   supplies: SuppliesSettled,
   networkState: NetworkState,
+  network: Network,
+  trail: RelayTrail,
 ): QuickSolution {
   const { solution } = settled;
   return {
@@ -166,5 +195,7 @@ function quickSolution(
     buzzing: settled.buzzing,
     supplies,
     networkState,
+    network,
+    trail,
   };
 }

@@ -7,7 +7,6 @@ export {
   type CompiledJob,
   compileJob,
   type QuickSolution,
-  remembering,
   withBattery,
 } from "./compileJob.ts";
 export { coveringRows } from "./coveringRows.ts";
@@ -47,6 +46,8 @@ export {
   restPositions,
 } from "./readState.ts";
 export { kneeV } from "./regulatedCurve.ts";
+export { remembering } from "./remembering.ts";
+export { resistedAnew } from "./resistedAnew.ts";
 export { solveState } from "./solveState.ts";
 export { type Spice, type SpiceRelays, spiceOf, spiceText } from "./spiceText.ts";
 export { type FullState, startingStates } from "./startingStates.ts";

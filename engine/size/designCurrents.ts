@@ -1,11 +1,11 @@
 import { type Job, presentParts } from "../job/index.ts";
 import type { Network, NetworkOrder } from "../network/index.ts";
+import { resistedAnew } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { lossV, type SolvedWay, waysOf } from "./calmWays.ts";
 import { chargeWays } from "./chargeWays.ts";
 import { type DesignNetwork, type DesignSolution, designNetwork } from "./designNetwork.ts";
 import { type DesignState, designStates } from "./designStates.ts";
-import { isOneNetwork } from "./isOneNetwork.ts";
 
 /** The largest current of a wire and a state it flows in; null for what a generator sends. */
 export interface DesignCurrent {
@@ -101,7 +101,7 @@ function drawn(
   find: () => { readonly survey: Survey; readonly ways: readonly SolvedWay[] },
 ): Drawn {
   const { lossless } = network;
-  if (before !== null && isOneNetwork(before.lossless, lossless)) {
+  if (before !== null && resistedAnew(before.lossless, lossless)?.length === 0) {
     const ways = before.ways.map((way) => ({
       ...way,
       contactV: lossV(network, way.solution, way.passed),

@@ -172,12 +172,15 @@ function worstSymptom(
   return worst;
 }
 
+/** Shares nearer than this are one: the first stands. */
+const ALIKE_RATIO = 1e-9;
+
 /** More loads that light tell more; of as many, the one that lights brightest. */
 function tellsMore(stray: Symptom["stray"], than: Symptom["stray"]): boolean {
   const brightest = (list: Symptom["stray"]): number =>
     Math.max(0, ...list.map(({ shareRatio }) => shareRatio));
   if (stray.length !== than.length) return stray.length > than.length;
-  return brightest(stray) > brightest(than);
+  return brightest(stray) > brightest(than) + ALIKE_RATIO;
 }
 
 /** A state with nothing broken. */

@@ -1,9 +1,15 @@
-/** What a solve overwrites, and the code of a network: nothing a check says of the job. */
-const WORKSPACE = new Set(["compiledNetwork"]);
+/** What a solve overwrites, the code of a network and the solutions kept: nothing a check says of the job. */
+const WORKSPACE = new Set(["compiledNetwork", "kept"]);
+/** What two solves of one state may differ by, of the larger of 1 (V, A and so on) and the number itself. */
+const SOLVED_ALIKE_RATIO = 1e-9;
 
-/** Where two values first differ, as a path; null where they do not. Functions are not compared. */
+/** Where two values first differ, as a path; null where they do not. Numbers may differ as two solves do. Functions are not compared. */
 export function differenceOf(one: unknown, other: unknown, path = ""): string | null {
   if (Object.is(one, other)) return null;
+  if (typeof one === "number" && typeof other === "number") {
+    const isAlike = Math.abs(one - other) <= SOLVED_ALIKE_RATIO * Math.max(1, Math.abs(one));
+    return isAlike ? null : `${path}: ${one}, ${other}`;
+  }
   if (typeof one === "function" && typeof other === "function") return null;
   if (typeof one !== "object" || typeof other !== "object") return path;
   if (one === null || other === null) return path;
