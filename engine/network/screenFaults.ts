@@ -39,29 +39,50 @@ interface ScreenRoom {
   readonly transfer: Float64Array;
 }
 
-/** Lays out a screening of a compiled network. */
-export function planScreen(compiled: CompiledNetwork, request: ScreenRequest): Screen {
-  const { pattern, network } = compiled;
-  const size = pattern.unknownCount + 1;
+/**
+ * Lays out a screening of a compiled network.
+ *
+ * @param before  an earlier screening of the same network and the same branches, done with: its room is used again where this one fits into it.
+ */
+export function planScreen(
+  compiled: CompiledNetwork,
+  request: ScreenRequest,
+  before: Screen | null = null,
+): Screen {
+  const { pattern } = compiled;
   const faultCount = request.pairs.length * request.shortOhm.length;
   const watched = request.monitoredBranches.length;
   for (const ohm of request.shortOhm) if (!(ohm > 0)) throw new Error(`Short of ${ohm} ohm`);
   return {
     compiled,
     request,
-    faultA: new Float64Array(faultCount),
-    monitoredA: new Float64Array(faultCount * watched),
+    faultA: roomOf(before?.faultA, faultCount),
+    monitoredA: roomOf(before?.monitoredA, faultCount * watched),
     room: {
+      ...(before?.room ?? freshRoom(compiled, watched)),
       pairPosition: Int32Array.from(request.pairs.flat(), (node) => pattern.positionOfNode[node]!),
-      slopeS: new Float64Array(network.branches.length),
-      diagonalOhm: new Float64Array(size),
-      monitoredOhm: request.monitoredBranches.map(() => new Float64Array(size)),
-      columnOhm: new Float64Array(size),
       seenOhm: new Float64Array(request.pairs.length),
-      monitoredBeforeA: new Float64Array(watched),
-      transfer: new Float64Array(watched),
     },
   };
+}
+
+function freshRoom({ pattern, network }: CompiledNetwork, watched: number) {
+  const size = pattern.unknownCount + 1;
+  return {
+    slopeS: new Float64Array(network.branches.length),
+    diagonalOhm: new Float64Array(size),
+    monitoredOhm: Array.from({ length: watched }, () => new Float64Array(size)),
+    columnOhm: new Float64Array(size),
+    monitoredBeforeA: new Float64Array(watched),
+    transfer: new Float64Array(watched),
+  };
+}
+
+/** So many numbers, in the memory of an array that is done with where that is large enough. */
+function roomOf(before: Float64Array | undefined, count: number): Float64Array {
+  return before !== undefined && before.buffer.byteLength >= 8 * count
+    ? new Float64Array(before.buffer, 0, count)
+    : new Float64Array(count);
 }
 
 /**

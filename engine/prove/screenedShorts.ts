@@ -1,6 +1,7 @@
 import {
   planScreen,
   type RelayStatus,
+  type Screen,
   type Short,
   screenFaults,
   settleInPlace,
@@ -59,6 +60,7 @@ export function screenedShorts(
   const isEverywhere = shorts.pairs.length * ofCount <= MOST_EVERYWHERE;
   const opening = openingTimes(plan, shorts);
   const tally = newTally(shorts);
+  let screen: Screen | null = null;
   for (const { state, nodes } of states) {
     const fed = isEverywhere
       ? shorts.pairs
@@ -67,11 +69,9 @@ export function screenedShorts(
     if (solve === null) continue;
     for (let from = 0; from < fed.length; from += PAIRS_AT_ONCE) {
       const pairs = fed.slice(from, from + PAIRS_AT_ONCE);
-      const screen = planScreen(compiled.compiledNetwork, {
-        pairs,
-        shortOhm: shorts.shortOhm,
-        monitoredBranches: shorts.watched,
-      });
+      const { shortOhm, watched } = shorts;
+      const request = { pairs, shortOhm, monitoredBranches: watched };
+      screen = planScreen(compiled.compiledNetwork, request, screen);
       // The solves before have moved the workspace on.
       const { pulled } = solve([]);
       screenFaults(screen);
@@ -162,7 +162,7 @@ function tallyScreen(
 interface Batch {
   readonly pairs: readonly (readonly [number, number])[];
   readonly shorts: ShortPlan;
-  readonly screen: ReturnType<typeof planScreen>;
+  readonly screen: Screen;
   /** Relays with nothing shorted. */
   readonly pulled: readonly boolean[];
   readonly solve: SolveInState;
