@@ -28,11 +28,18 @@ const SECOND_SHARE = 0.9;
 export type ProofThreads = readonly Worker[];
 
 /**
- * Starts the threads beside this one, so that they are up by the time the job is laid out: one where the machine has two to give. From
- * source there is no bundle to start and this thread does it all.
+ * Up to so many wires a proof is made sooner by one thread: most of its time its code is being made fast, which each thread would have to do
+ * for itself, and on the second core already.
  */
-export function startThreads(worker: URL = WORKER): ProofThreads {
-  const count = existsSync(fileURLToPath(worker)) ? Math.min(2, availableParallelism()) - 1 : 0;
+const ONE_THREAD_WIRES = 300;
+
+/**
+ * Starts the threads beside this one, so that they are up by the time the job is laid out: one where the job is large and the machine has two
+ * to give. From source there is no bundle to start and this thread does it all.
+ */
+export function startThreads(wireCount: number, worker: URL = WORKER): ProofThreads {
+  const isWorth = wireCount > ONE_THREAD_WIRES && existsSync(fileURLToPath(worker));
+  const count = isWorth ? Math.min(2, availableParallelism()) - 1 : 0;
   return Array.from({ length: count }, () => {
     const thread = new Worker(worker);
     thread.unref();
@@ -47,7 +54,7 @@ export function startThreads(worker: URL = WORKER): ProofThreads {
 export async function proveInThreads(
   input: ProofInput,
   told: Told,
-  threads: ProofThreads = startThreads(),
+  threads: ProofThreads = startThreads(input.job.wires.length),
 ): Promise<ProveResult> {
   const count = threads.length + 1;
   try {

@@ -12,7 +12,15 @@ export type {
   OhmLaw,
   RelayRule,
 } from "./network.ts";
-export { planScreen, type Screen, type ScreenRequest, screenFaults } from "./screenFaults.ts";
+export {
+  type PairScreen,
+  planPairs,
+  planScreen,
+  type Screen,
+  type ScreenRequest,
+  screenFaults,
+  screenPairs,
+} from "./screenFaults.ts";
 export {
   type BothSettlements,
   type RelayOptions,

@@ -16,13 +16,17 @@ export interface ScreenRequest {
  * Room for the answers of a screening, filled anew by each `screenFaults`. Fault f = pair · shortOhm.length + resistance.
  * The figures are of the network linearised where it stands without the short: estimates, to be confirmed by `solveNetwork`.
  */
-export interface Screen {
-  readonly compiled: CompiledNetwork;
-  readonly request: ScreenRequest;
+export interface Screen extends PairScreen {
   /** Current of each fault, A, from a to b. */
   readonly faultA: Float64Array;
   /** Current of monitored branch k under fault f, A, at f · monitoredBranches.length + k. */
   readonly monitoredA: Float64Array;
+}
+
+/** Pairs of nodes to be screened, without room for what each short does. */
+export interface PairScreen {
+  readonly compiled: CompiledNetwork;
+  readonly request: ScreenRequest;
   readonly room: ScreenRoom;
 }
 
@@ -39,50 +43,36 @@ interface ScreenRoom {
   readonly transfer: Float64Array;
 }
 
-/**
- * Lays out a screening of a compiled network.
- *
- * @param before  an earlier screening of the same network and the same branches, done with: its room is used again where this one fits into it.
- */
-export function planScreen(
-  compiled: CompiledNetwork,
-  request: ScreenRequest,
-  before: Screen | null = null,
-): Screen {
-  const { pattern } = compiled;
+/** Lays out a screening of a compiled network. */
+export function planScreen(compiled: CompiledNetwork, request: ScreenRequest): Screen {
   const faultCount = request.pairs.length * request.shortOhm.length;
+  return {
+    ...planPairs(compiled, request),
+    faultA: new Float64Array(faultCount),
+    monitoredA: new Float64Array(faultCount * request.monitoredBranches.length),
+  };
+}
+
+/** The same for `screenPairs`, which writes no answers down. */
+export function planPairs(compiled: CompiledNetwork, request: ScreenRequest): PairScreen {
+  const { pattern, network } = compiled;
+  const size = pattern.unknownCount + 1;
   const watched = request.monitoredBranches.length;
   for (const ohm of request.shortOhm) if (!(ohm > 0)) throw new Error(`Short of ${ohm} ohm`);
   return {
     compiled,
     request,
-    faultA: roomOf(before?.faultA, faultCount),
-    monitoredA: roomOf(before?.monitoredA, faultCount * watched),
     room: {
-      ...(before?.room ?? freshRoom(compiled, watched)),
       pairPosition: Int32Array.from(request.pairs.flat(), (node) => pattern.positionOfNode[node]!),
+      slopeS: new Float64Array(network.branches.length),
+      diagonalOhm: new Float64Array(size),
+      monitoredOhm: request.monitoredBranches.map(() => new Float64Array(size)),
+      columnOhm: new Float64Array(size),
       seenOhm: new Float64Array(request.pairs.length),
+      monitoredBeforeA: new Float64Array(watched),
+      transfer: new Float64Array(watched),
     },
   };
-}
-
-function freshRoom({ pattern, network }: CompiledNetwork, watched: number) {
-  const size = pattern.unknownCount + 1;
-  return {
-    slopeS: new Float64Array(network.branches.length),
-    diagonalOhm: new Float64Array(size),
-    monitoredOhm: Array.from({ length: watched }, () => new Float64Array(size)),
-    columnOhm: new Float64Array(size),
-    monitoredBeforeA: new Float64Array(watched),
-    transfer: new Float64Array(watched),
-  };
-}
-
-/** So many numbers, in the memory of an array that is done with where that is large enough. */
-function roomOf(before: Float64Array | undefined, count: number): Float64Array {
-  return before !== undefined && before.buffer.byteLength >= 8 * count
-    ? new Float64Array(before.buffer, 0, count)
-    : new Float64Array(count);
 }
 
 /**
@@ -91,6 +81,38 @@ function roomOf(before: Float64Array | undefined, count: number): Float64Array {
  * solve for each monitored branch, then a few multiplications for each fault.
  */
 export function screenFaults(screen: Screen): void {
+  seeFaults(screen);
+  fill(screen);
+}
+
+/** One pair of nodes as screened: everything its shorts do follows from these. */
+export type PairSeen = (
+  pairIndex: number,
+  /** Between its nodes with nothing shorted, and the resistance seen there. */
+  volts: number,
+  seenOhm: number,
+  /** Currents of the monitored branches with nothing shorted, A, and what each loses for an ampere through the short. */
+  beforeA: Float64Array,
+  transfer: Float64Array,
+) => void;
+
+/**
+ * `screenFaults` without writing the answers down: a short of R ohm carries i = volts/(R + seenOhm), a monitored branch then
+ * beforeA − transfer·i. The arrays are good until `tell` returns.
+ */
+export function screenPairs(screen: PairScreen, tell: PairSeen): void {
+  seeFaults(screen);
+  const { room, compiled } = screen;
+  const { pairPosition, seenOhm, monitoredBeforeA, transfer } = room;
+  const { positionV } = compiled.work;
+  for (let pair = 0; pair < seenOhm.length; pair++) {
+    seeTransfer(screen, pair);
+    const volts = positionV[pairPosition[2 * pair]!]! - positionV[pairPosition[2 * pair + 1]!]!;
+    tell(pair, volts, seenOhm[pair]!, monitoredBeforeA, transfer);
+  }
+}
+
+function seeFaults(screen: PairScreen): void {
   const { compiled, request, room } = screen;
   const { work, pattern } = compiled;
   branchSlopesS(compiled, room.slopeS);
@@ -103,11 +125,21 @@ export function screenFaults(screen: Screen): void {
     room.monitoredBeforeA[k] = work.branchA[branch]!;
   });
   seePairs(screen);
-  fill(screen);
+}
+
+/** What each monitored branch loses for an ampere through a short of the pair. */
+function seeTransfer({ request, room }: PairScreen, pair: number): void {
+  const { pairPosition, monitoredOhm, transfer, slopeS } = room;
+  const a = pairPosition[2 * pair]!;
+  const b = pairPosition[2 * pair + 1]!;
+  for (let k = 0; k < transfer.length; k++) {
+    const column = monitoredOhm[k]!;
+    transfer[k] = slopeS[request.monitoredBranches[k]!]! * (column[a]! - column[b]!);
+  }
 }
 
 /** G⁻¹·(e_a − e_b), Ω, into `column`. */
-function inverseColumn({ compiled }: Screen, a: number, b: number, column: Float64Array): void {
+function inverseColumn({ compiled }: PairScreen, a: number, b: number, column: Float64Array): void {
   const { addresses, run, arrays } = compiled.kernel;
   const { spareA, spareV } = arrays;
   const n = compiled.pattern.unknownCount;
@@ -121,7 +153,7 @@ function inverseColumn({ compiled }: Screen, a: number, b: number, column: Float
 }
 
 /** Resistance seen between the nodes of each pair; pairs of two unknown nodes cost a column, shared by a run of equal a. */
-function seePairs(screen: Screen): void {
+function seePairs(screen: PairScreen): void {
   const { room, compiled } = screen;
   const { pairPosition, diagonalOhm, columnOhm, seenOhm } = room;
   const n = compiled.pattern.unknownCount;
@@ -141,19 +173,14 @@ function seePairs(screen: Screen): void {
 
 function fill(screen: Screen): void {
   const { compiled, request, room, faultA, monitoredA } = screen;
-  const { pairPosition, monitoredOhm, monitoredBeforeA, transfer, slopeS, seenOhm } = room;
+  const { pairPosition, monitoredBeforeA, transfer, seenOhm } = room;
   const { positionV } = compiled.work;
-  const { monitoredBranches, shortOhm } = request;
-  const watched = monitoredBranches.length;
+  const { shortOhm } = request;
+  const watched = transfer.length;
   let f = 0;
   for (let pair = 0; pair < seenOhm.length; pair++) {
-    const a = pairPosition[2 * pair]!;
-    const b = pairPosition[2 * pair + 1]!;
-    const v = positionV[a]! - positionV[b]!;
-    for (let k = 0; k < watched; k++) {
-      const column = monitoredOhm[k]!;
-      transfer[k] = slopeS[monitoredBranches[k]!]! * (column[a]! - column[b]!);
-    }
+    const v = positionV[pairPosition[2 * pair]!]! - positionV[pairPosition[2 * pair + 1]!]!;
+    seeTransfer(screen, pair);
     for (let r = 0; r < shortOhm.length; r++, f++) {
       const iA = v / (shortOhm[r]! + seenOhm[pair]!);
       faultA[f] = iA;

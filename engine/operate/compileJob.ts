@@ -16,7 +16,7 @@ import { type CurrentNets, currentNets } from "./currentNets.ts";
 import type { Conditions } from "./networkContext.ts";
 import type { BatteryRequest } from "./operateResult.ts";
 import { placedSources } from "./placedSources.ts";
-import { type SuppliesSettled, settleSupplies } from "./settleSupplies.ts";
+import { type SuppliesSettled, settleSupplies, stillSupplies } from "./settleSupplies.ts";
 import { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
 import { batteryElements } from "./supplyElements.ts";
 
@@ -127,6 +127,7 @@ function compiledJob(
 ): CompiledJob {
   const { jobNetwork, compiledNetwork, networkState } = from;
   const sources = placedSources(jobNetwork);
+  const still = stillSupplies(sources);
   const settle = (state: QuickState, from: QuickSolution | null = null) => {
     const set = networkState(state);
     const start = from === null ? set.relays.map((relay) => relay.held) : from.pulled;
@@ -145,7 +146,7 @@ function compiledJob(
         ...(initialV !== null && { initialV }),
       });
     };
-    return { set, mostA, ...settleSupplies({ sources, state, set, once }) };
+    return { set, mostA, ...settleSupplies({ sources, still, state, set, once }) };
   };
   const solved = (state: QuickState): QuickSolution => {
     const { settlement, supplies, mostA, set, overrides } = settle(state);

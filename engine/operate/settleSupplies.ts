@@ -1,13 +1,14 @@
 import type { BranchOverride, CurveLaw, Law, RelaySettlement } from "../network/index.ts";
 import { figure } from "../tables/index.ts";
 import { exciterCurve, isBeyondKnee } from "./exciterCurve.ts";
-import { generatorCurrentA, openCircuitV, shortedCurrentA } from "./generatorLine.ts";
+import { openCircuitV } from "./generatorLine.ts";
 import { OPEN } from "./jobElement.ts";
 import type { SupplyRow } from "./operateResult.ts";
 import type { PlacedSource } from "./placedSources.ts";
 import { RUNNING_RPM } from "./readState.ts";
-import { kneeV, regulatedCurve } from "./regulatedCurve.ts";
+import { regulatedCurve } from "./regulatedCurve.ts";
 import type { NetworkState, QuickState } from "./stateOverrides.ts";
+import { supplyRow } from "./supplyRow.ts";
 
 /** How the sources that are controlled from elsewhere came to rest. */
 export interface SuppliesSettled {
@@ -23,7 +24,7 @@ const AT_REST_V = 1e-7;
 const AT_REST_A = 1e-7;
 
 /** What is controlled from elsewhere, one source. */
-interface Control {
+export interface Control {
   /** Volts at its own output at which it stops giving; null: unregulated. */
   readonly setV: number | null;
   readonly cutOutClosed: boolean;
@@ -39,6 +40,8 @@ interface Control {
 
 interface Question {
   readonly sources: readonly PlacedSource[];
+  /** What the sources are with the engine still (see `stillSupplies`). */
+  readonly still: readonly BranchOverride[];
   readonly state: QuickState;
   readonly set: NetworkState;
   /** Solves the state, relays settled, under overrides. */
@@ -58,8 +61,17 @@ interface Answer {
  * Solves a state with its charging sources: each is a curve at its speed; what a sense wire, a cut-out or a field does to it is
  * changed between solves until nothing moves. A cut-out that opens stays open, so the rounds cannot chase each other.
  */
-export function settleSupplies({ sources, state, set, once }: Question): Answer {
+export function settleSupplies({ sources, still, state, set, once }: Question): Answer {
   const speedRpm = state.engine?.mode === "running" ? (state.engine.speedRpm ?? RUNNING_RPM) : 0;
+  if (speedRpm === 0) {
+    // Nothing that stands still moves a control: one round is all.
+    const overrides = [...set.overrides, ...still];
+    const settlement = once(overrides, null);
+    const rows = sources.map((placed) =>
+      supplyRow(placed, firstControl(placed, 0, false), 0, settlement),
+    );
+    return { settlement, overrides, supplies: { settled: true, roundCount: 1, rows } };
+  }
   const excited = state.excited ?? false;
   let controls = sources.map((placed) => firstControl(placed, speedRpm, excited));
   let initialV: Float64Array | null = null;
@@ -86,6 +98,13 @@ export function settleSupplies({ sources, state, set, once }: Question): Answer 
     controls = next;
     initialV = settlement.solution.nodeV;
   }
+}
+
+/** The laws of sources that stand still. */
+export function stillSupplies(sources: readonly PlacedSource[]): readonly BranchOverride[] {
+  const laws = new Map<number, Law>();
+  for (const placed of sources) writeLaws(placed, firstControl(placed, 0, false), 0, laws);
+  return [...laws].map(([branchIndex, law]) => ({ branchIndex, law }));
 }
 
 function firstControl(
@@ -175,11 +194,6 @@ function dynamoFieldA({ cutOut, fieldWinding }: PlacedSource, branchA: Float64Ar
   return cutOut < 0 || fieldWinding < 0 ? 0 : Math.abs(branchA[fieldWinding]!);
 }
 
-/** Current the source gives to the machine, A: without what its own field takes of it. */
-function deliveredA({ output }: PlacedSource, { fieldA }: Control, branchA: Float64Array): number {
-  return -branchA[output]! - fieldA;
-}
-
 /**
  * Output volts at which the sensed place stands at the set volts, as the drops are now. A unit that senses what the exciter
  * feeds is compared with the exciter's volts of the same round, or the two would chase each other.
@@ -210,41 +224,4 @@ function atRest(next: Control, before: Control): boolean {
     Math.abs(next.fieldA - before.fieldA) <= AT_REST_A &&
     near(next.exciterV, before.exciterV)
   );
-}
-
-function supplyRow(
-  placed: PlacedSource,
-  control: Control,
-  speedRpm: number,
-  { solution: { nodeV, branchA } }: RelaySettlement,
-): SupplyRow {
-  const { source, line, positive, negative } = placed;
-  const outputV = nodeV[positive]! - nodeV[negative]!;
-  const currentA = control.started === true ? Math.max(0, deliveredA(placed, control, branchA)) : 0;
-  const turns = line !== null && speedRpm > 0;
-  const availableA = turns ? generatorCurrentA(line, speedRpm, Math.max(0, outputV)) : null;
-  const leadA = source.isShunt && turns ? shortedCurrentA(line, speedRpm) : currentA;
-  return {
-    part: source.generator,
-    regulator: source.regulator,
-    outputV,
-    currentA,
-    availableA,
-    regulating: control.started === true && control.setV !== null && outputV > kneeV(control.setV),
-    phaseA: source.phaseRatio === null ? null : source.phaseRatio * leadA,
-    why: whyIdle(placed, control, speedRpm),
-  };
-}
-
-function whyIdle(
-  { source, fieldWinding, exciter }: PlacedSource,
-  control: Control,
-  speedRpm: number,
-): string | null {
-  if (speedRpm === 0) return "the engine does not run";
-  if (source.why !== null) return source.why;
-  if (control.started === false) return "its field is not fed, so it does not start to charge";
-  if (source.cutInV !== null && !control.cutOutClosed) return "the cut-out is open";
-  if (exciter >= 0 && fieldWinding < 0) return "its field is not described, and is taken as fed";
-  return null;
 }

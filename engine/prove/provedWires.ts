@@ -21,6 +21,7 @@ export function provedWires(
   tallies: CurrentTallies,
   wires: readonly string[],
 ): ProvedWires {
+  if (wires.length === 0) return { judged: [], rows: [] };
   const weak = weakSolver(plan);
   const bridgeOf = bridgesOf(plan, tallies);
   const judged = survivalOfWires(plan, tallies.lastingA, wires).map((found): JudgedWire => {

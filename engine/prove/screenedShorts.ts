@@ -1,9 +1,9 @@
 import {
-  planScreen,
+  type PairScreen,
+  planPairs,
   type RelayStatus,
-  type Screen,
   type Short,
-  screenFaults,
+  screenPairs,
   settleInPlace,
 } from "../network/index.ts";
 import type { CompiledJob, QuickState } from "../operate/index.ts";
@@ -28,12 +28,12 @@ export interface ScreenedShorts {
   readonly sustainedCount: number;
 }
 
-/** Every so many-th screened short is solved in full to measure the screening. */
+/** Every so many-th screened short is solved in full to measure the screening; of more than a million, more rarely. Primes, so that every resistance has its turn. */
 const CONFIRM_EVERY = 499;
+const RARELY_EVERY = 1499;
+const MOST_OFTEN = 1_000_000;
 /** Smaller currents open no fuse worth the name, A. */
 const LEAST_COMPARED_A = 5;
-/** Pairs screened in one go. */
-const PAIRS_AT_ONCE = 2048;
 
 /** A state with the nodes no other state feeds better. */
 export interface StateToScreen {
@@ -60,24 +60,24 @@ export function screenedShorts(
   const isEverywhere = shorts.pairs.length * ofCount <= MOST_EVERYWHERE;
   const opening = openingTimes(plan, shorts);
   const tally = newTally(shorts);
-  let screen: Screen | null = null;
+  const isMany =
+    isEverywhere && shorts.pairs.length * shorts.shortOhm.length * ofCount > MOST_OFTEN;
+  const every = isMany ? RARELY_EVERY : CONFIRM_EVERY;
+  const screenOf = (pairs: ShortPlan["pairs"]): PairScreen =>
+    planPairs(compiled.compiledNetwork, {
+      pairs,
+      shortOhm: shorts.shortOhm,
+      monitoredBranches: shorts.watched,
+    });
+  const everywhere = isEverywhere ? screenOf(shorts.pairs) : null;
   for (const { state, nodes } of states) {
-    const fed = isEverywhere
-      ? shorts.pairs
-      : shorts.pairs.filter(([a, b]) => nodes.has(a) || nodes.has(b));
-    const solve = fed.length === 0 ? null : solveInState(compiled, state);
+    const screen =
+      everywhere ?? screenOf(shorts.pairs.filter(([a, b]) => nodes.has(a) || nodes.has(b)));
+    const solve = screen.request.pairs.length === 0 ? null : solveInState(compiled, state);
     if (solve === null) continue;
-    for (let from = 0; from < fed.length; from += PAIRS_AT_ONCE) {
-      const pairs = fed.slice(from, from + PAIRS_AT_ONCE);
-      const { shortOhm, watched } = shorts;
-      const request = { pairs, shortOhm, monitoredBranches: watched };
-      screen = planScreen(compiled.compiledNetwork, request, screen);
-      // The solves before have moved the workspace on.
-      const { pulled } = solve([]);
-      screenFaults(screen);
-      tallyScreen(tally, screen.monitoredA, shorts, opening);
-      confirm(tally, plan, compiled, { pairs, shorts, screen, pulled, solve });
-    }
+    const { pulled } = solve([]);
+    const voltsOf = tallyPairs(tally, screen, opening);
+    confirm(tally, plan, compiled, { screen, voltsOf, pulled, solve, every });
   }
   const byFuse = (counts: readonly number[]) =>
     Object.fromEntries(shorts.fuseIds.flatMap((id, k) => (id === "" ? [] : [[id, counts[k]!]])));
@@ -121,51 +121,83 @@ function newTally({ watched }: ShortPlan): Tally {
   };
 }
 
-function tallyScreen(
+/** Tallies every short of every pair; answers the volts between the nodes of each with nothing shorted. */
+function tallyPairs(
   tally: Tally,
-  monitoredA: Float64Array,
-  { watched }: ShortPlan,
+  screen: PairScreen,
   opening: readonly (Opening | null)[],
-): void {
-  const count = watched.length;
+): Float64Array {
+  const { pairs, shortOhm } = screen.request;
+  const voltsOf = new Float64Array(pairs.length);
   // What is no fuse is never over its rating.
-  const ratedA = Float64Array.from(opening, (fuse) => fuse?.ratingA ?? Infinity);
-  const cells = new Int32Array(count);
-  for (let at = 0; at < monitoredA.length; at += count) {
-    tally.screenedCount++;
-    let first = -1;
-    let firstS = Infinity;
-    let overCount = 0;
-    for (let k = 0; k < count; k++) {
-      const currentA = Math.abs(monitoredA[at + k]!);
-      cells[k] = -1;
-      if (!(currentA >= ratedA[k]! * LOWEST_RATIO)) continue;
-      overCount++;
-      const cell = cellOf(currentA, ratedA[k]!);
-      cells[k] = cell;
-      const longestS = opening[k]!.maxS[cell]!;
-      if (longestS < firstS) [first, firstS] = [k, longestS];
+  const ratedA = Float64Array.from(opening, (fuse) => (fuse?.ratingA ?? Infinity) * LOWEST_RATIO);
+  const leastOhm = Math.min(...shortOhm);
+  const able = new Int32Array(ratedA.length);
+  screenPairs(screen, (pair, volts, seenOhm, beforeA, transfer) => {
+    voltsOf[pair] = volts;
+    tally.screenedCount += shortOhm.length;
+    // No short of the pair carries more than the deadest: a fuse that does not meet its rating by that meets it by none.
+    const mostA = (Math.abs(volts) / (leastOhm + seenOhm)) * ROUNDING;
+    let ableCount = 0;
+    for (let k = 0; k < ratedA.length; k++) {
+      if (Math.abs(beforeA[k]!) + Math.abs(transfer[k]!) * mostA >= ratedA[k]!)
+        able[ableCount++] = k;
     }
-    if (first < 0) {
-      tally.sustainedCount += Number(overCount > 0);
-      continue;
+    if (ableCount === 0) return;
+    const few = able.subarray(0, ableCount);
+    let faultA = 0;
+    const currentAt = (k: number): number => Math.abs(beforeA[k]! - transfer[k]! * faultA);
+    for (let r = 0; r < shortOhm.length; r++) {
+      faultA = volts / (shortOhm[r]! + seenOhm);
+      tallyShort(tally, opening, few, currentAt);
     }
-    tally.first[first] = tally.first[first]! + 1;
-    if (overCount === 1) continue;
-    for (let k = 0; k < count; k++) {
-      if (cells[k]! < 0 || k === first || tally.overlap[first]!.has(k)) continue;
-      if (opening[k]!.minS[cells[k]!]! < firstS) tally.overlap[first]!.add(k);
-    }
+  });
+  return voltsOf;
+}
+
+/** So that a bound is not missed by the last bit. */
+const ROUNDING = 1 + 1e-9;
+
+/** One short: which fuse opens first, and which others might. */
+function tallyShort(
+  tally: Tally,
+  opening: readonly (Opening | null)[],
+  able: Int32Array,
+  currentAt: (fuse: number) => number,
+): void {
+  let first = -1;
+  let firstS = Infinity;
+  let isOver = false;
+  for (let j = 0; j < able.length; j++) {
+    const k = able[j]!;
+    const fuse = opening[k]!;
+    const cell = cellOf(currentAt(k), fuse.ratingA);
+    if (cell < 0) continue;
+    isOver = true;
+    if (fuse.maxS[cell]! < firstS) [first, firstS] = [k, fuse.maxS[cell]!];
+  }
+  if (first < 0) {
+    tally.sustainedCount += Number(isOver);
+    return;
+  }
+  tally.first[first] = tally.first[first]! + 1;
+  for (let j = 0; j < able.length; j++) {
+    const k = able[j]!;
+    if (k === first || tally.overlap[first]!.has(k)) continue;
+    const cell = cellOf(currentAt(k), opening[k]!.ratingA);
+    if (cell >= 0 && opening[k]!.minS[cell]! < firstS) tally.overlap[first]!.add(k);
   }
 }
 
 interface Batch {
-  readonly pairs: readonly (readonly [number, number])[];
-  readonly shorts: ShortPlan;
-  readonly screen: Screen;
+  readonly screen: PairScreen;
+  /** Between the nodes of each pair with nothing shorted. */
+  readonly voltsOf: Float64Array;
   /** Relays with nothing shorted. */
   readonly pulled: readonly boolean[];
   readonly solve: SolveInState;
+  /** Every so many-th is solved. */
+  readonly every: number;
 }
 
 type SolveInState = (shorts: readonly Short[]) => RelayStatus;
@@ -187,14 +219,17 @@ function confirm(
   tally: Tally,
   { solver }: ProofPlan,
   { jobNetwork, compiledNetwork }: CompiledJob,
-  { pairs, shorts, screen, pulled, solve }: Batch,
+  { screen, voltsOf, pulled, solve, every }: Batch,
 ): void {
   const { names } = jobNetwork.nodes;
   const { pattern, work } = compiledNetwork;
-  const { faultA } = screen;
-  for (let f = tally.screenedCount % CONFIRM_EVERY; f < faultA.length; f += CONFIRM_EVERY) {
-    const [a, b] = pairs[Math.floor(f / shorts.shortOhm.length)]!;
-    const ohm = shorts.shortOhm[f % shorts.shortOhm.length]!;
+  const { pairs, shortOhm } = screen.request;
+  const count = pairs.length * shortOhm.length;
+  for (let f = tally.screenedCount % every; f < count; f += every) {
+    const pair = Math.floor(f / shortOhm.length);
+    const [a, b] = pairs[pair]!;
+    const ohm = shortOhm[f % shortOhm.length]!;
+    const screenedA = voltsOf[pair]! / (ohm + screen.room.seenOhm[pair]!);
     if (names[a]!.endsWith("~") || names[b]!.endsWith("~")) continue;
     const full = solve([{ a, b, ohm }]);
     solver.tally.solvedCount++;
@@ -206,7 +241,7 @@ function confirm(
     const volts = (node: number): number => work.positionV[pattern.positionOfNode[node]!]!;
     const fullA = (volts(a) - volts(b)) / ohm;
     if (Math.abs(fullA) < LEAST_COMPARED_A) continue;
-    const errorPercent = (100 * Math.abs(fullA - faultA[f]!)) / Math.abs(fullA);
+    const errorPercent = (100 * Math.abs(fullA - screenedA)) / Math.abs(fullA);
     const isEarth = [a, b].some((node) => names[node] === jobNetwork.earth);
     const key = isEarth ? "largestErrorPercent" : "neighbourErrorPercent";
     tally[key] = Math.max(tally[key], errorPercent);

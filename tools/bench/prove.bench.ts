@@ -41,8 +41,12 @@ async function wholeProofs(): Promise<readonly Figure[]> {
   const figures: Figure[] = [];
   for (const name of DEMOS) {
     const input = proofInputOf(jobOfDemo(name));
-    const first = await seconds(() => proveInThreads(input, () => {}, startThreads(worker)));
-    const again = await seconds(() => proveInThreads(input, () => {}, startThreads(worker)));
+    const first = await seconds(() =>
+      proveInThreads(input, () => {}, startThreads(input.job.wires.length, worker)),
+    );
+    const again = await seconds(() =>
+      proveInThreads(input, () => {}, startThreads(input.job.wires.length, worker)),
+    );
     const unit = "s";
     figures.push({
       name: `whole proof of ${name}, two threads, cold`,

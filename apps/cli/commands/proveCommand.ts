@@ -20,7 +20,7 @@ export async function proveCommand(
   const read = readJobArgument(world, path);
   if (!read.ok) return refuse(world, read.refusals, { json, common: commonFields("prove", null) });
   world.err("Laying out the loom.\n");
-  const threads = startThreads();
+  const threads = startThreads(read.job.wires.length);
   const input = preparedProof(planJob(read.job));
   const result = await proveInThreads(input, progressTold(world), threads);
   const answer = { ...commonFields("prove", read), refusals: [], ...result };
