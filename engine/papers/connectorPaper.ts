@@ -93,18 +93,15 @@ function laidConnector(input: PaperInput, connector: Connector, widthMm: number)
       connectorView(connectorViewInput(input, connector, half, view)),
     ),
   );
-  const rows: Drawn[][] = [];
-  let usedMm = Number.POSITIVE_INFINITY;
-  for (const view of views) {
-    if (usedMm + view.widthMm > widthMm) {
-      rows.push([]);
-      usedMm = 0;
-    }
-    rows.at(-1)!.push(view);
-    usedMm += view.widthMm + GAP_MM;
-  }
-  return { title: titleOf(input, connector, widthMm), rows: rows.map(beside) };
+  // All four in a row, else a row for each half, else one under the other.
+  const rows = [4, 2, 1]
+    .map((count) => rowsOf(views, count))
+    .find((some) => some.every((row) => row.widthMm <= widthMm));
+  return { title: titleOf(input, connector, widthMm), rows: rows ?? rowsOf(views, 1) };
 }
+
+const rowsOf = (views: readonly Drawn[], count: number): readonly Drawn[] =>
+  views.flatMap((_, i) => (i % count === 0 ? [beside(views.slice(i, i + count))] : []));
 
 function titleOf(input: PaperInput, connector: Connector, widthMm: number): Drawn {
   const station = input.job.stations.find(({ id }) => id === connector.station)?.name;
@@ -131,7 +128,7 @@ function beside(views: readonly Drawn[]): Drawn {
   return { marks, widthMm: xMm - GAP_MM, heightMm: Math.max(...views.map((one) => one.heightMm)) };
 }
 
-/** Small connectors beside each other; the rows of a large one under each other, so that a page may end between them. */
+/** Small connectors beside each other, in one row or two; the rows of a large one under each other, so that a page may end between them. */
 function shelves(all: readonly LaidConnector[], widthMm: number): readonly Block[] {
   const blocks: Block[] = [];
   let shelf: Drawn[] = [];
@@ -140,8 +137,8 @@ function shelves(all: readonly LaidConnector[], widthMm: number): readonly Block
     shelf = [];
   };
   for (const { title, rows } of all) {
-    if (rows.length === 1) {
-      const box = under([title, rows[0]!]);
+    const box = under([title, ...rows]);
+    if (rows.length === 1 || (rows.length === 2 && box.widthMm <= (widthMm - GAP_MM) / 2)) {
       if (shelf.length > 0 && beside([...shelf, box]).widthMm > widthMm) put();
       shelf.push(box);
       continue;

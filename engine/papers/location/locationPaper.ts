@@ -77,7 +77,7 @@ function listSheets(input: PaperInput, things: readonly StationThings[]): readon
     {
       columns: [
         { key: "what", heading: "What", width: { kind: "natural", maxMm: 30 } },
-        { key: "name", heading: "Name", width: { kind: "share", share: 1.4, minMm: 50 } },
+        { key: "name", heading: "Name", width: { kind: "share", share: 1, minMm: 50 } },
         {
           key: "note",
           heading: "Kind, or place along the loom",
