@@ -126,7 +126,10 @@ function headSizes(job: Job, point: string): Sized[] {
   const id = lettered(point.replace(".", " "), DIAGRAM_CAP_MM.part, 700);
   const broad = [id, ...letteredLines(name, NAME_WIDTH_MM)];
   const slim = [id, ...letteredLines(name, SLIM_WIDTH_MM)];
-  return [broad, slim].map((lines) => beside(lines, 2, WORDS_TEXT_MM));
+  // No narrower than its longest word, which would be broken inside; on a sheet with no room left it is.
+  const wordMm = linesWidthMm(name.split(/[ -]/).map((word) => lettered(word)));
+  const whole = [id, ...letteredLines(name, Math.max(SLIM_WIDTH_MM, wordMm))];
+  return [broad, whole, slim].map((lines) => beside(lines, 2, WORDS_TEXT_MM));
 }
 
 const wordsSize = ({ way, what }: DiagramStep & { readonly kind: "words" }): Sized =>

@@ -9,6 +9,7 @@ import type { ProvedFuse, ProvedWire, ProveResult, TimeCurrent } from "../../pro
 import { printNumber, printQuantity } from "../../units/index.ts";
 import { loadReader } from "../loadText.ts";
 import type { PaperInput } from "../paperInput.ts";
+import { compareNumbers } from "../wireRows.ts";
 import { drawnWires, spell, timeCurrentPlot, wireLabel } from "./timeCurrentPlot.ts";
 
 const PLOT_MM = 116;
@@ -20,7 +21,8 @@ export function fuseEvidence(
   plots: readonly TimeCurrent[],
   { widthMm }: AreaMm,
 ): readonly Block[] {
-  return plots.flatMap((plot, k) => {
+  const ordered = plots.toSorted((left, right) => compareNumbers(left.fuse, right.fuse));
+  return ordered.flatMap((plot, k) => {
     const row = proof.fuses.find(({ fuse }) => fuse === plot.fuse);
     const heading = headingBlock(`${plot.fuse}: ${plot.name}`, widthMm);
     return [
