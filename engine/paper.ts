@@ -39,10 +39,21 @@ export {
   readingBehindMm,
 } from "./papers/index.ts";
 
+/** Which revision of a job a pack is made of, as whoever keeps the job counts them. */
+export interface PackIssue {
+  readonly revision: number;
+  /** When it was saved, YYYY-MM-DD. */
+  readonly date: string;
+  /** Changes made since that are not saved; the pack shows them and says so. */
+  readonly unsavedCount: number;
+}
+
 /** What a pack is made for and with. */
 export interface PackOptions {
   /** Of the job as it stands in its file: `fingerprint`. */
   readonly fingerprint: string;
+  /** Absent: the document's own number and date. */
+  readonly issue?: PackIssue | undefined;
   readonly paper: PaperSize;
   /** Bytes of every face in `PAPER_FONT_FILES`. */
   readonly fonts: PaperFonts;
@@ -76,6 +87,8 @@ export interface PackList {
     readonly name: string;
     readonly revision: number;
     readonly date: string;
+    /** Changes since that revision that were not saved; absent: none. */
+    readonly changesNotSaved?: number;
     readonly fingerprint: string;
   };
   readonly paper: PaperSize;
@@ -129,7 +142,14 @@ export async function packFiles(
   const { job } = input;
   const packList: PackList = {
     copperwrightPack: 1,
-    job: { id: job.id, name: job.name, revision: job.revision, date: job.date, fingerprint },
+    job: {
+      id: job.id,
+      name: job.name,
+      revision: job.revision,
+      date: job.date,
+      ...(input.unsavedCount > 0 && { changesNotSaved: input.unsavedCount }),
+      fingerprint,
+    },
     paper,
     verdict: result.verdict,
     lengthsComplete: result.lengthsComplete,
@@ -196,9 +216,19 @@ const paletteOf = ({ isBlack }: PackPaper, { ink }: Pick<PackOptions, "ink">): P
 /** Every paper of a pack but its cover and its proof, laid out. */
 function laidPapers(
   { design, result }: CheckedJob,
-  { fingerprint, paper, board, ink, stock }: Omit<PackOptions, "fonts" | "onPaper" | "proof">,
+  {
+    fingerprint,
+    issue,
+    paper,
+    board,
+    ink,
+    stock,
+  }: Omit<PackOptions, "fonts" | "onPaper" | "proof">,
 ): { readonly input: PaperInput; readonly design: readonly PackPaper[] } {
-  const input = paperInput(design, result, { fingerprint, paper, stock });
+  const { revision, date, unsavedCount } = issue ?? { ...design.job, unsavedCount: 0 };
+  const job = { ...design.job, revision, date };
+  const about = { fingerprint, paper, stock, unsavedCount };
+  const input = paperInput({ ...design, job }, result, about);
   const papers = designPapers(input, { ...BOARD_PRINT, ...board, paper });
   // A paper in black beside its twin in colour is one too many where all are black.
   return { input, design: papers.filter(({ isBlack }) => !(ink === "black" && isBlack === true)) };

@@ -64,6 +64,31 @@ describe("a pack", () => {
     }
   });
 
+  it("says which revision it is made of and what is not saved, on every title block and on the cover", async () => {
+    const checked = checkedJob(demoJob("accessory-five-wires"));
+    const made = async (unsavedCount: number) => {
+      const issue = { revision: 7, date: "2026-03-04", unsavedCount };
+      const asked = { fingerprint: "0".repeat(64), paper: "a4", issue, fonts } as const;
+      const files = await packFiles(checked, asked);
+      const { job } = JSON.parse(text(files.get("pack.json")));
+      return {
+        job,
+        cover: readBack(files.get("00-cover.pdf")),
+        list: readBack(files.get("04-wire-list.pdf")),
+      };
+    };
+    const saved = await made(0);
+    expect(saved.job).toMatchObject({ revision: 7, date: "2026-03-04" });
+    expect(saved.job).not.toHaveProperty("changesNotSaved");
+    expect(saved.cover).toMatch(/revision 7, 2026-03-04/);
+    expect(saved.list).toMatch(/rev 7\b(?!\+)/);
+    expect(saved.list).toContain("4 Mar 2026");
+    const ahead = await made(2);
+    expect(ahead.job).toMatchObject({ revision: 7, changesNotSaved: 2 });
+    expect(ahead.cover.replace(/\s+/g, " ")).toMatch(/revision 7 and 2 changes .*not yet saved/);
+    expect(ahead.list).toContain("rev 7+2");
+  });
+
   it("lists every file with its sum and its sheets", async () => {
     const files = await packed(checkedDemo("aldreth-single"), "letter");
     const list = JSON.parse(text(files.get("pack.json")));

@@ -25,7 +25,7 @@ export const sampleInfo: SheetInfo = {
   machine: "Marlow 650 twin, 1958",
   jobId: "0417",
   jobName: "Rewire on the twelve-volt conversion",
-  revision: 23,
+  revision: "23",
   date: "2026-11-25",
   nominalV: 12,
   earthPolarity: "positive",

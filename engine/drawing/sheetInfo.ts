@@ -6,7 +6,8 @@ export interface SheetInfo {
   readonly machine: string;
   readonly jobId: string;
   readonly jobName: string;
-  readonly revision: number;
+  /** "7"; "7+2" where two changes since are not saved. */
+  readonly revision: string;
   /** YYYY-MM-DD. */
   readonly date: string;
   readonly nominalV: number;

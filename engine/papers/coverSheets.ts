@@ -95,7 +95,7 @@ function withheldBlocks({ check }: PaperInput, widthMm: number): readonly Block[
 }
 
 function factBlocks(
-  { job, fingerprint, check, design }: PaperInput,
+  { job, fingerprint, check, design, unsavedCount }: PaperInput,
   widthMm: number,
 ): readonly Block[] {
   const wires = job.wires.filter((wire) => wire.status !== "remove");
@@ -131,7 +131,7 @@ function factBlocks(
           ? `${job.decisions.accepted.length}, each listed below with who answers for it`
           : "none: nothing is hidden behind a signature",
       ],
-      ["Job", `${job.name} (${job.id}, revision ${job.revision}, ${job.date})`],
+      ["Job", `${job.name} (${job.id}, revision ${revisionWords(job, unsavedCount)}, ${job.date})`],
       ["Fingerprint", fingerprint.replace(/(.{8})/g, "$1 ").trim()],
     ],
     widthMm,
@@ -194,4 +194,11 @@ function acceptedBlocks({ job }: PaperInput, widthMm: number): readonly Block[] 
       widthMm,
     ),
   ];
+}
+
+/** A pack with changes nobody else can see says so where it is looked for first. */
+function revisionWords(job: PaperInput["job"], unsavedCount: PaperInput["unsavedCount"]): string {
+  if (unsavedCount === 0) return `${job.revision}`;
+  const changes = unsavedCount === 1 ? "1 change" : `${unsavedCount} changes`;
+  return `${job.revision} and ${changes} not yet saved`;
 }

@@ -17,6 +17,8 @@ export interface PaperInput {
   readonly info: SheetInfo;
   readonly fittings: readonly EndFitting[];
   readonly states: readonly SolvedState[];
+  /** Changes made since the revision, on one device only; 0: none. */
+  readonly unsavedCount: number;
   /** A shop's price list: the shopping list is then priced. */
   readonly stock?: StockList | undefined;
 }
@@ -32,7 +34,12 @@ const NOTES = {
 export function paperInput(
   design: PaperInput["design"] & { readonly job: Job },
   check: CheckResult,
-  { fingerprint, paper, stock }: Pick<PaperInput, "fingerprint" | "paper" | "stock">,
+  {
+    fingerprint,
+    paper,
+    stock,
+    unsavedCount = 0,
+  }: Pick<PaperInput, "fingerprint" | "paper" | "stock"> & { readonly unsavedCount?: number },
 ): PaperInput {
   const { job, conductors } = design;
   return {
@@ -41,7 +48,8 @@ export function paperInput(
     design,
     check,
     paper,
-    info: sheetInfoOf(job, check),
+    info: sheetInfoOf(job, check, unsavedCount),
+    unsavedCount,
     fittings: endFittings(job, conductors),
     states: solvedStates(job, conductors),
     stock,
@@ -49,14 +57,14 @@ export function paperInput(
 }
 
 /** What every sheet says about the job, from the job and its verdict. */
-export function sheetInfoOf(job: Job, check: CheckResult): SheetInfo {
+export function sheetInfoOf(job: Job, check: CheckResult, unsavedCount = 0): SheetInfo {
   const { machine, supply } = job;
   const year = machine.year === undefined ? "" : `, ${machine.year}`;
   return {
     machine: `${machine.maker} ${machine.model}${year}`,
     jobId: job.id,
     jobName: job.name,
-    revision: job.revision,
+    revision: unsavedCount === 0 ? `${job.revision}` : `${job.revision}+${unsavedCount}`,
     date: job.date,
     nominalV: supply.nominalV,
     earthPolarity: supply.earthPolarity,

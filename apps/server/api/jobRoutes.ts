@@ -2,6 +2,7 @@ import { Hono } from "hono";
 import { readCursor, readKey } from "./addressWords.ts";
 import type { Bench, BenchEnv, BenchHono } from "./bench.ts";
 import { atMost, readBody, SMALL_BODY } from "./body.ts";
+import { issuedText } from "./issuedText.ts";
 import { openedJob, revisionLine } from "./jobAnswers.ts";
 import { answerRefused, refuse } from "./refuse.ts";
 import { archiveSchema } from "./requestSchemas.ts";
@@ -19,7 +20,7 @@ export function jobRoutes(bench: Bench): BenchHono {
     const row = await rowOf(bench, c.req.param("key"));
     const job = row === null ? null : await storage.job(row.job_key);
     if (row === null || job === null) return refuse(c, "no-such-job", {});
-    return c.body(row.text, 200, {
+    return c.body(issuedText(row), 200, {
       "content-type": "application/json; charset=utf-8",
       "content-disposition": `attachment; filename="${fileName(job.name)}-${row.revision}.json"`,
       "x-content-type-options": "nosniff",

@@ -33,7 +33,9 @@ export function listRoutes(bench: Bench): BenchHono {
     if (!made.ok) return answerRefused(c, made);
     const hand = handOf(c, bench);
     const changeId = read.body.changeId ?? newKey();
-    const draft = { ...jobText(made.job), whatChanged: made.what, changeId, hand };
+    // A file goes on from its revision; a copy is another job and begins anew.
+    const revision = read.body.from === "copy" ? 1 : made.job.revision;
+    const draft = { ...jobText(made.job), revision, whatChanged: made.what, changeId, hand };
     const saved = await storage.createJob(draft);
     if (saved.outcome === "moved") return refuse(c, "busy", {});
     return c.json({ key: saved.key, revision: saved.revision });

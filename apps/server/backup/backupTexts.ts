@@ -53,11 +53,15 @@ function textFollower(
   revisions: BackupRows["revisions"],
   deltas: readonly TextDelta[],
 ): (place: number) => string | null {
+  const firstRevision = new Map<string, number>();
+  for (const { job_key, revision } of revisions) {
+    if (!firstRevision.has(job_key)) firstRevision.set(job_key, revision);
+  }
   let at = { place: -1, text: "" };
   return (place) => {
     const row = revisions[place];
     if (row === undefined) return null;
-    const firstPlace = place - row.revision + 1;
+    const firstPlace = place - row.revision + (firstRevision.get(row.job_key) ?? row.revision);
     if (at.place < firstPlace || at.place > place) at = { place: firstPlace - 1, text: "" };
     for (let i = at.place + 1; i <= place; i++) {
       const text = textFromDelta(at.text, deltas[i]!);

@@ -6,7 +6,10 @@ export function misplacedRow(rows: BackupRows): string | null {
   if (heads.size !== rows.jobs.length) return "a job is in it twice";
   const seen = new Map<string, number>();
   for (const { job_key, revision } of rows.revisions) {
-    if (revision !== (seen.get(job_key) ?? 0) + 1) return "revisions of a job do not follow on";
+    const before = seen.get(job_key);
+    // The first is whatever revision the job came with.
+    if (before !== undefined && revision !== before + 1)
+      return "revisions of a job do not follow on";
     seen.set(job_key, revision);
   }
   for (const [key, head] of heads) {

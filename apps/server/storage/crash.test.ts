@@ -46,7 +46,7 @@ const hand = { who: "test", device: "test", at: "2026-03-01T00:00:00Z" };
 const draft = { text: "first", jobVersion: 1, name: "n", machine: "m", whatChanged: "w", hand };
 
 async function newJob(storage: Storage): Promise<string> {
-  const made = await storage.createJob({ ...draft, changeId: "first-change" });
+  const made = await storage.createJob({ ...draft, revision: 1, changeId: "first-change" });
   if (made.outcome !== "saved") throw new Error("no job");
   return made.key;
 }

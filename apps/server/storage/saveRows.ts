@@ -18,16 +18,17 @@ export function saveRows(queries: Queries): Pick<Storage, "createJob" | "saveRev
         const known = await knownChange(writing, draft.changeId);
         if (known !== null) return known;
         const key = newKey();
-        const row = jobRow(draft, { revision: 1, sequence, summary: draft.summary ?? null });
+        const { revision } = draft;
+        const row = jobRow(draft, { revision, sequence, summary: draft.summary ?? null });
         await writing
           .insertInto("jobs")
           .values({ key, is_archived: 0, ...row })
           .execute();
         await writing
           .insertInto("revisions")
-          .values(revisionRow(draft, key, 1))
+          .values(revisionRow(draft, key, revision))
           .execute();
-        return { outcome: "saved", key, revision: 1 };
+        return { outcome: "saved", key, revision };
       }),
     saveRevision: (next) =>
       queries.transaction().execute(async (writing): Promise<SaveOutcome> => {

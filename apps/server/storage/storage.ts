@@ -32,6 +32,11 @@ export interface RevisionDraft extends JobText {
   readonly summary?: string | null;
 }
 
+/** A job new on this bench; it goes on from the revision its file has. */
+export interface NewJobDraft extends RevisionDraft {
+  readonly revision: number;
+}
+
 export interface NextRevision extends RevisionDraft {
   readonly key: string;
   /** The head this revision was made from. */
@@ -94,7 +99,7 @@ export interface Storage {
   /** Newest first, without their texts. */
   revisions(key: string): Promise<readonly RevisionLine[]>;
   changeDone(changeId: string): Promise<{ readonly key: string; readonly revision: number } | null>;
-  createJob(draft: RevisionDraft): Promise<SaveOutcome>;
+  createJob(draft: NewJobDraft): Promise<SaveOutcome>;
   saveRevision(next: NextRevision): Promise<SaveOutcome>;
   archiveJob(key: string, isArchived: boolean): Promise<boolean>;
   /** Not yet settled, or of one revision: in the order they were found. */

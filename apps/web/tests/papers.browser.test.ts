@@ -153,6 +153,25 @@ describe("one paper alone", () => {
   }, 180_000);
 });
 
+describe("the revision printed", () => {
+  test("is the server's; what is not saved yet is counted beside it", async () => {
+    const { context, page } = await bench.device();
+    await openDemo(page, "Two spot lamps");
+    const block = (words: string) =>
+      page.locator(".paper-ground text").filter({ hasText: words }).first().waitFor();
+    await goToStep(page, "papers");
+    await block("accessory-five-wires, rev 1");
+    await context.setOffline(true);
+    await goToStep(page, "build");
+    await page.locator(".end-panel").first().click();
+    await goToStep(page, "papers");
+    await block("accessory-five-wires, rev 1+1");
+    await context.setOffline(false);
+    await block("accessory-five-wires, rev 2");
+    await context.close();
+  }, 120_000);
+});
+
 describe("the browser's own print command", () => {
   test("prints the sheet on screen, by night as well, black on white on a page of its size", async () => {
     const { context, page } = await bench.device({ palette: "night" });

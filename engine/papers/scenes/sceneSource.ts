@@ -28,7 +28,15 @@ export function sceneSource(
   const { job, conductors } = design;
   const info = sheetInfoOf(job, result);
   const paper = "a3";
-  const common = { job, fingerprint: "", design, check: result, paper, info } as const;
+  const common = {
+    job,
+    fingerprint: "",
+    design,
+    check: result,
+    paper,
+    info,
+    unsavedCount: 0,
+  } as const;
   const input: PaperInput = { ...common, fittings: [], states: [] };
   const packed: PackedBundles = new Map();
   const alike = before !== null && isSameButRecords(before.input.job, job) ? before : null;

@@ -5,6 +5,8 @@ import type { Act, DocumentState, PendingChange } from "../store/documentState.t
 export interface KeptDocument {
   readonly key: string;
   readonly baseRevision: number;
+  /** Absent in what earlier versions of the app kept. */
+  readonly baseSavedAt?: string | null;
   /** Canonical text with everything pending done to it. */
   readonly text: string;
   readonly pending: readonly PendingChange[];
@@ -32,11 +34,11 @@ function database(): Promise<IDBPDatabase<DeviceSchema>> {
 
 /** Resolves when the device has the document on its disk ("strict": written through, not only handed over). */
 export async function keepDocument(state: DocumentState, text: string): Promise<void> {
-  const { key, baseRevision, pending, undo, redo } = state;
+  const { key, baseRevision, baseSavedAt, pending, undo, redo } = state;
   const db = await database();
   const write = db.transaction("documents", "readwrite", { durability: "strict" });
   await Promise.all([
-    write.store.put({ key, baseRevision, text, pending, undo, redo }),
+    write.store.put({ key, baseRevision, baseSavedAt, text, pending, undo, redo }),
     write.done,
   ]);
 }

@@ -73,11 +73,16 @@ async function settle(
   const now = useBench.getState().document;
   if (now === null || now.key !== sentFrom.key) return;
   const waiting = now.pending.filter(({ changeId }) => changeId !== sent.changeId);
-  const document: DocumentState = { ...now, baseRevision: revision, pending: waiting };
+  const at = savedAt ?? new Date().toISOString();
+  const document: DocumentState = {
+    ...now,
+    baseRevision: revision,
+    baseSavedAt: at,
+    pending: waiting,
+  };
   const isMerged = revision !== sentFrom.baseRevision + 1 || conflicts.length > 0;
   if (isMerged) await rebase(document, text);
   else useBench.setState({ document });
-  const at = savedAt ?? new Date().toISOString();
   const mark = conflicts.length > 0 ? "two-versions" : waiting.length > 0 ? "waiting" : "saved";
   useBench.setState({ saved: { mark, at } });
   const kept = useBench.getState().document;

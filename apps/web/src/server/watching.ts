@@ -44,11 +44,15 @@ async function look(): Promise<void> {
 
 /** Puts the server's newest revision of the job on the bench, where it is newer. */
 export async function takeServerRevision(key: string): Promise<void> {
-  const answer = await server<{ revision: number; text: string }>("GET", `/jobs/${key}`);
+  const answer = await server<{ revision: number; text: string; savedAt: string }>(
+    "GET",
+    `/jobs/${key}`,
+  );
   const now = useBench.getState().document;
   if (answer.kind !== "ok" || now === null || now.key !== key) return;
   if (answer.value.revision <= now.baseRevision) return;
-  await rebase({ ...now, baseRevision: answer.value.revision }, answer.value.text);
+  const { revision, savedAt, text } = answer.value;
+  await rebase({ ...now, baseRevision: revision, baseSavedAt: savedAt }, text);
   const kept = useBench.getState().document;
   if (kept !== null) await keepDocument(kept, await front.text());
 }

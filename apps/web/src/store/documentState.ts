@@ -18,6 +18,8 @@ export interface Act {
 export interface DocumentState {
   readonly key: string;
   readonly baseRevision: number;
+  /** When the server saved that revision; null: this device kept the job before it was told. */
+  readonly baseSavedAt: string | null;
   readonly job: Job;
   readonly pending: readonly PendingChange[];
   readonly undo: readonly Act[];

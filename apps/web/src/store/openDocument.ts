@@ -41,16 +41,18 @@ export function openDocument(key: string): Promise<void> {
       return;
     }
     const base = kept?.baseRevision ?? (served.kind === "ok" ? served.value.revision : 0);
+    const at = served.kind === "ok" ? served.value.savedAt : null;
+    const isServers = served.kind === "ok" && served.value.revision === base;
     const document: DocumentState = {
       key,
       baseRevision: base,
+      baseSavedAt: kept?.baseSavedAt ?? (at !== null && isServers ? at : null),
       job: opened.job,
       pending: kept?.pending ?? [],
       undo: kept?.undo ?? [],
       redo: kept?.redo ?? [],
       isReadOnly: readOnlyReason(),
     };
-    const at = served.kind === "ok" ? served.value.savedAt : null;
     const mark = isAway ? "offline" : document.pending.length > 0 ? "waiting" : "saved";
     useBench.setState(({ editCount }) => ({
       document,
@@ -64,7 +66,8 @@ export function openDocument(key: string): Promise<void> {
       saved: { mark, at },
     }));
     if (served.kind === "ok" && served.value.revision > base) {
-      await rebase({ ...document, baseRevision: served.value.revision }, served.value.text);
+      const { revision, savedAt, text: newer } = served.value;
+      await rebase({ ...document, baseRevision: revision, baseSavedAt: savedAt }, newer);
     }
     await keepDocument(useBench.getState().document ?? document, await front.text());
     void refreshVerdict();

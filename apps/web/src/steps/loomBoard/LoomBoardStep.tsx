@@ -5,6 +5,7 @@ import { useAnswer } from "../../engine/useAnswer.ts";
 import { useLongAnswer } from "../../engine/useLongAnswer.ts";
 import { noteStep } from "../../store/benchStore.ts";
 import { goTo } from "../../store/route.ts";
+import { useIssue } from "../../store/useIssue.ts";
 import { PaperOptions } from "../papers/PaperOptions.tsx";
 import { choiceOf } from "../papers/printSettings.ts";
 import { usePrintSettings } from "../papers/usePrintSettings.ts";
@@ -20,6 +21,8 @@ const KINDS = ["wire", "station", "joint", "connector", "run", "part"] as const;
 export default function LoomBoardStep(): ReactNode {
   const [settings, putSettings] = usePrintSettings();
   const choice = useMemo(() => choiceOf(settings, null), [settings]);
+  const issue = useIssue();
+  const printed = useMemo(() => ({ ...choice, issue }), [choice, issue]);
   const { answer: looms } = useAnswer("boardLooms", undefined);
   const [picked, setPicked] = useState<string | null>(null);
   const loom = picked ?? [...(looms ?? [])].sort((a, b) => b.wires - a.wires)[0]?.id ?? "";
@@ -51,7 +54,7 @@ export default function LoomBoardStep(): ReactNode {
           <BoardPrinting
             loom={loom}
             board={board}
-            choice={choice}
+            choice={printed}
             form={settings.boardForm}
             onForm={(boardForm) => putSettings({ boardForm })}
           />

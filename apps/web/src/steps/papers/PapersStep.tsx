@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useMemo, useState } from "react";
 import { useLongAnswer } from "../../engine/useLongAnswer.ts";
 import { noteStep } from "../../store/benchStore.ts";
+import { useIssue } from "../../store/useIssue.ts";
 import { useStock } from "../parts/useStock.ts";
 import { useProofKept } from "./keptProof.ts";
 import { MakePapers } from "./MakePapers.tsx";
@@ -16,7 +17,8 @@ import { usePrintSettings } from "./usePrintSettings.ts";
 export default function PapersStep(): ReactNode {
   const [settings, putSettings] = usePrintSettings();
   const stockText = useStock().list?.text ?? null;
-  const choice = useMemo(() => choiceOf(settings, stockText), [settings, stockText]);
+  const issue = useIssue();
+  const choice = useMemo(() => choiceOf(settings, stockText, issue), [settings, stockText, issue]);
   const {
     answer: lines,
     fault,

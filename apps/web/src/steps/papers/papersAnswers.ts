@@ -1,6 +1,13 @@
-import { fingerprint, type ProveResult, readStockList, type StockList } from "@copperwright/engine";
+import {
+  fingerprint,
+  type Job,
+  type ProveResult,
+  readStockList,
+  type StockList,
+} from "@copperwright/engine";
 import {
   PAPER_FONT_FILES,
+  type PackIssue,
   type PackSheets,
   type PaperFonts,
   type PaperSize,
@@ -27,6 +34,8 @@ export interface PaperChoice {
     readonly readAcrossMm: number;
     readonly readDownMm: number;
   };
+  /** Which revision the papers are of; null: the document's own number and date. */
+  readonly issue: PackIssue | null;
   /** A shop's price list as it was given; null: the shopping list has no prices. */
   readonly stockText: string | null;
 }
@@ -62,11 +71,20 @@ function proofOf(print: string): { readonly proof?: ProveResult } {
 }
 
 /** What the engine is asked for; a price list that does not read leaves the shopping list without prices, as Parts says. */
-function askedOf(held: Held, { stockText, ...choice }: PaperChoice) {
-  const print = fingerprint(held.job);
+function askedOf(held: Held, { stockText, issue, ...choice }: PaperChoice) {
   const stock = stockText === null ? null : stockOf(stockText);
-  return { fingerprint: print, ...choice, ...proofOf(print), ...(stock && { stock }) };
+  return {
+    fingerprint: fingerprint(issued(held.job, issue)),
+    ...choice,
+    ...(issue && { issue }),
+    ...proofOf(fingerprint(held.job)),
+    ...(stock && { stock }),
+  };
 }
+
+/** The job as the file it leaves the bench in: the same fingerprint, so that paper and file are known to belong together. */
+const issued = (job: Job, issue: PackIssue | null): Job =>
+  issue === null ? job : { ...job, revision: issue.revision, date: issue.date };
 
 /** The price list read last; it is the same for every sheet looked at. */
 let listed: { readonly text: string; readonly stock: StockList | null } | null = null;
@@ -130,7 +148,8 @@ export const papersAnswers = {
     return packSheetsToPdf(paper, await fetchFonts(), pageIndex);
   },
 
-  papersTakeAway: (held: Held): string => takeAwayHtml(takeAwayData(held.checked())),
+  papersTakeAway: (held: Held, { issue }: { readonly issue: PackIssue | null }): string =>
+    takeAwayHtml(takeAwayData(held.checked(), issue)),
 
   papersTicks: (held: Held, { text }: { readonly text: string }): TicksRead =>
     readTicks(held.job, text),

@@ -51,6 +51,7 @@ describe("settings of the device", () => {
       ink: "colour",
       board: { boardWidthMm: 1200, marginMm: 10, overlapMm: 10, ...garage },
       stockText: null,
+      issue: null,
     });
     const choice = choiceOf(USUAL_SETTINGS, "list");
     expect(choice.board).toMatchObject({ readAcrossMm: 100, readDownMm: 100 });

@@ -39,7 +39,11 @@ export const USUAL_SETTINGS: PrintSettings = {
 };
 
 /** The settings as the engine is asked for papers. */
-export function choiceOf(settings: PrintSettings, stockText: string | null): PaperChoice {
+export function choiceOf(
+  settings: PrintSettings,
+  stockText: string | null,
+  issue: PaperChoice["issue"] = null,
+): PaperChoice {
   const { paper, ink, boardWidthMm, marginMm, overlapMm, printer, printers } = settings;
   const { readAcrossMm, readDownMm } = (printer !== null && printers[printer]) || BOARD_PRINT;
   return {
@@ -47,6 +51,7 @@ export function choiceOf(settings: PrintSettings, stockText: string | null): Pap
     ink,
     board: { boardWidthMm, marginMm, overlapMm, readAcrossMm, readDownMm },
     stockText: settings.hasPrices ? stockText : null,
+    issue,
   };
 }
 

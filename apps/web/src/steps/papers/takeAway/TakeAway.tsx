@@ -4,18 +4,20 @@ import { ask, askLong } from "../../../engine/engineClient.ts";
 import { faultText } from "../../../engine/faultText.ts";
 import { say, useBench } from "../../../store/benchStore.ts";
 import { edit } from "../../../store/editing.ts";
+import { useIssue } from "../../../store/useIssue.ts";
 import { useJobText } from "../../../store/useJobText.ts";
 
 /** One file with cards, test sheet and fault pages for a place without the bench, and the way its ticks come home. */
 export function TakeAway(): ReactNode {
   const text = useJobText();
   const name = useBench((bench) => bench.document?.job.id ?? "job");
+  const issue = useIssue();
   const [isBusy, setBusy] = useState(false);
   const make = async (): Promise<void> => {
     if (text === null) return;
     setBusy(true);
     try {
-      const html = await askLong(text, "papersTakeAway", undefined);
+      const html = await askLong(text, "papersTakeAway", { issue });
       saveFile(`${name}-take-away.html`, html, "text/html");
     } catch (error) {
       say(`The take-away could not be made: ${faultText(error)}`);

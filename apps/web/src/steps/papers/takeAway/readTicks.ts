@@ -6,7 +6,8 @@ import * as z from "zod";
 const ticksSchema = z.strictObject({
   copperwrightTicks: z.literal(1),
   job: z.string().max(32),
-  revision: z.number().int(),
+  // A number in take-aways of earlier versions.
+  revision: z.union([z.string().max(20), z.number().int()]),
   fingerprint: z.string().max(128),
   by: z.string().min(1).max(40),
   date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/),

@@ -1,4 +1,5 @@
 import { type CheckedJob, fingerprint } from "@copperwright/engine";
+import type { PackIssue } from "@copperwright/engine/paper";
 import {
   type BuildCard,
   buildCards,
@@ -12,7 +13,8 @@ export interface TakeAwayData {
   readonly job: string;
   readonly name: string;
   readonly machine: string;
-  readonly revision: number;
+  /** "7"; "7+2" where two changes since are not saved. */
+  readonly revision: string;
   readonly fingerprint: string;
   readonly supply: string;
   readonly verdict: string;
@@ -21,6 +23,11 @@ export interface TakeAwayData {
   readonly fuses: readonly FusePage[];
   readonly circuits: readonly CircuitPage[];
 }
+
+const revisionText = (own: number, issue: PackIssue | null): string =>
+  issue === null || issue.unsavedCount === 0
+    ? `${issue?.revision ?? own}`
+    : `${issue.revision}+${issue.unsavedCount}`;
 
 export interface FusePage {
   readonly fuse: string;
@@ -39,7 +46,7 @@ export interface CircuitPage {
   }[];
 }
 
-export function takeAwayData(checked: CheckedJob): TakeAwayData {
+export function takeAwayData(checked: CheckedJob, issue: PackIssue | null = null): TakeAwayData {
   const { design, result } = checked;
   const { job } = design;
   const { machine, supply } = job;
@@ -48,7 +55,7 @@ export function takeAwayData(checked: CheckedJob): TakeAwayData {
     job: job.id,
     name: job.name,
     machine: `${machine.maker} ${machine.model}`,
-    revision: job.revision,
+    revision: revisionText(job.revision, issue),
     fingerprint: fingerprint(job),
     supply: `${supply.nominalV} V, ${supply.earthPolarity} earth`,
     verdict: verdictWord(result.verdict),
