@@ -42,6 +42,7 @@ export { mainEarthBody } from "./mainEarthBody.ts";
 export type { MergeConflict, Side } from "./merge/mergeConflict.ts";
 export { type JobsMerged, mergeJobs } from "./merge/mergeJobs.ts";
 export { settleOperation } from "./merge/settleOperation.ts";
+export { type MetalNets, metalNets } from "./metalNets.ts";
 export type { PatternAsk, PatternMade } from "./pattern/circuitPattern.ts";
 export {
   circuitPatterns,
@@ -49,6 +50,8 @@ export {
   listedPatterns,
   patternOperation,
 } from "./pattern/circuitPatterns.ts";
+export { liveWhen } from "./pattern/liveWhen.ts";
+export type { Term, Terms } from "./pattern/terms.ts";
 export {
   connectorCavityPins,
   HUB,

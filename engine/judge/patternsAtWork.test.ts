@@ -138,4 +138,56 @@ describe("circuit patterns at work", () => {
     expect(wires.map(({ from }) => from)).toEqual(["SW.OUT", `${named("engine stop button")}.2`]);
     expect(wires[1]?.to.startsWith("FRAME.")).toBe(true);
   });
+
+  it("what it says of its loads is what the solved network does, in every position of its switches and the key", () => {
+    const text = { feed: live, dipAt: "A", lampAt: "B", warnAt: "A", earth: frame };
+    const watts = { mainW: stated(45), dipW: stated(40), warnW: stated(2) };
+    const { job, named } = made("headlamp-dip", text, watts);
+    const own = new Set([named("headlamp"), named("main-beam warning")]);
+    const intents = job.intents.filter(({ load }) => own.has(load.split(":")[0]!));
+    expect(intents).toHaveLength(3);
+    const [dip, { conductors }] = [named("dip switch"), planJob(job)];
+    for (const position of ["HI", "LO"]) {
+      const done = operateJob(job, conductors, { set: { [dip]: position } });
+      if (!done.ok) throw new Error("not solved");
+      const lit = done.solution.lamps.filter((lamp) => lamp.lit && own.has(lamp.part)).length;
+      const meant = intents.filter(({ when }) =>
+        when.some(({ positions }) => positions[dip]?.includes(position)),
+      );
+      expect(lit, position).toBe(meant.length);
+    }
+  });
+
+  it("behind a switch its loads are to work with that switch too; a brake lamp keeps what was said of it", () => {
+    const text = { feed: "SW.OUT", hornAt: "A", pushAt: "B", earth: frame };
+    const { job, named } = made("horn-push", text, { ohm: stated(4) });
+    const horn = job.intents.find(({ load }) => load.startsWith(`${named("horn")}:`));
+    expect(horn?.when).toEqual([{ positions: { SW: ["ON"], [named("horn button")]: ["PUSH"] } }]);
+    const brake = { feed: live, lamp: "SPL.L", frontAt: "A", rearAt: "A", jointAt: "A" };
+    const braked = made("brake-two-switches", brake);
+    expect(braked.job.intents.find(({ load }) => load === "SPL:L-E")?.when).toEqual([
+      { positions: { SW: ["ON"] } },
+      { positions: { [braked.named("front brake switch")]: ["PULLED"] } },
+      { positions: { [braked.named("rear brake switch")]: ["PUSH"] } },
+    ]);
+  });
+
+  it("behind an engine stop switch all that is said holds only while it runs", () => {
+    // W2 feeds the switch, W3 one lamp behind it.
+    const before = made("kill-feed", { wire: "W2", switchAt: "A" });
+    for (const { when } of before.job.intents) {
+      expect(when).toEqual([
+        { positions: { SW: ["ON"], [before.named("engine stop switch")]: ["RUN"] } },
+      ]);
+    }
+    const behind = made("kill-feed", { wire: "W3", switchAt: "A" });
+    const kill = behind.named("engine stop switch");
+    const positionsOf = (load: string) =>
+      behind.job.intents.find((intent) => intent.load === load)?.when[0]?.positions;
+    expect(positionsOf("SPL:L-E")).toEqual({ SW: ["ON"], [kill]: ["RUN"] });
+    for (const position of ["RUN", "OFF"]) {
+      const lit = working(behind.job, { SW: "ON", [kill]: position }).includes("SPL");
+      expect(lit).toBe(position === "RUN");
+    }
+  });
 });

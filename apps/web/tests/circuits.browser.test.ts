@@ -124,6 +124,11 @@ describe("circuits", () => {
     await page.getByLabel("horn sits at").selectOption({ index: 1 });
     await page.getByLabel("button sits at").selectOption({ index: 2 });
     await page.getByLabel("where it returns").fill("FR.*");
+    await page.getByText(/always there: its loads are to work as its own switches say/).waitFor();
+    await page
+      .locator(".template .consequence")
+      .getByText(/verdict/)
+      .waitFor();
     await page.getByRole("button", { name: "put it on the machine" }).click();
     await soon(() => undoWords(page)).toBe("horn with a push in its return");
     await page.keyboard.press("Control+z");

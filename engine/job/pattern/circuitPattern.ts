@@ -1,6 +1,7 @@
 import type { Operation } from "../edit/operation.ts";
 import type { DropClass, Valued } from "../job.ts";
 import type { partBuilder } from "./partBuilder.ts";
+import type { Terms } from "./terms.ts";
 
 /** A ready group of parts and wires, asked about in a few questions. */
 export interface CircuitPattern {
@@ -33,5 +34,11 @@ export interface PatternAnswers {
 export type PatternBuilder = ReturnType<typeof partBuilder>;
 
 export type PatternMade =
-  | { readonly ok: true; readonly operation: Operation; readonly parts: readonly string[] }
+  | {
+      readonly ok: true;
+      readonly operation: Operation;
+      readonly parts: readonly string[];
+      /** When its live is there: its loads are said to work then. Null: not told, and nothing is said of them. */
+      readonly live: Terms | null;
+    }
   | { readonly ok: false; readonly missing: readonly string[] };

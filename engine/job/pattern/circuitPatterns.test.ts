@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { applyOperation } from "../edit/applyOperation.ts";
 import { after, demoJob } from "../edit/demoJobs.fixture.ts";
 import type { Job, Valued } from "../job.ts";
+import { metalNets } from "../metalNets.ts";
 import { circuitPatterns, patternOperation } from "./circuitPatterns.ts";
 
 const job = demoJob("minazuru-four");
@@ -55,6 +56,61 @@ describe("circuit patterns", () => {
         numbers.filter((number) => !["11", `${job.supply.nominalV}`].includes(number)),
       ).toEqual([]);
     }
+  });
+
+  it("gives every new wire a colour, one for each piece of metal, the machine's own where it has one", () => {
+    for (const pattern of circuitPatterns) {
+      const { text, figures } = answersFor(pattern, job);
+      const made = patternOperation(job, pattern.id, text, figures);
+      if (!made.ok) throw new Error(pattern.id);
+      const done = after(job, made.operation);
+      const fresh = done.wires.filter(({ id }) => !job.wires.some((one) => one.id === id));
+      expect(
+        fresh.filter(({ colour }) => colour === undefined),
+        pattern.id,
+      ).toEqual([]);
+      const nets = metalNets(done);
+      const earths = fresh.filter(({ from }) => nets.isEarth(from));
+      // This machine's earths are green, as its scheme has it (tables/colourSchemes japanese-1).
+      for (const { colour } of earths) expect(colour?.main, pattern.id).toBe("green");
+      for (const one of fresh) {
+        for (const other of fresh) {
+          if (nets.netOf(one.from) === nets.netOf(other.from)) {
+            expect(one.colour, `${pattern.id} ${one.id} ${other.id}`).toEqual(other.colour);
+          }
+        }
+      }
+    }
+  });
+
+  it("gives what a scheme has for the purpose, and no colour another wire wears for the rest", () => {
+    const { text, figures } = answersFor(
+      circuitPatterns.find(({ id }) => id === "indicators")!,
+      job,
+    );
+    const made = patternOperation(job, "indicators", text, figures);
+    if (!made.ok) throw new Error("indicators");
+    const done = after(job, made.operation);
+    const knob = made.parts.find((id) => id.startsWith("TURN"))!;
+    const on = (pin: string) =>
+      done.wires.find(({ from, to }) => from === pin || to === pin)?.colour;
+    // tables/colourSchemes japanese-1: left-turn orange, right-turn light blue, flasher output grey.
+    expect(on(`${knob}.L`)).toEqual({ main: "orange" });
+    expect(on(`${knob}.R`)).toEqual({ main: "light blue" });
+    expect(on(`${knob}.F`)).toEqual({ main: "grey" });
+    const fused = circuitPatterns.find(({ id }) => id === "fused-accessory")!;
+    const asked = answersFor(fused, job);
+    const second = patternOperation(job, fused.id, asked.text, asked.figures);
+    if (!second.ok) throw new Error(fused.id);
+    const with2 = after(job, second.operation);
+    const worn = new Set(job.wires.map(({ colour }) => JSON.stringify(colour)));
+    const free = with2.wires.filter(
+      ({ id, from, to }) =>
+        !job.wires.some((one) => one.id === id) &&
+        [from, to].every((pin) => second.parts.some((part) => pin.startsWith(`${part}.`))),
+    );
+    expect(free).toHaveLength(2);
+    for (const { colour } of free) expect(worn.has(JSON.stringify(colour))).toBe(false);
   });
 
   it("asks for what is missing and does nothing", () => {

@@ -1,10 +1,14 @@
 import type { TemplateAnswers } from "../catalogue/partTemplate.ts";
+import { NEW_PIN } from "../edit/freePin.ts";
 import type { Job } from "../job.ts";
+import { pinRef } from "../pinsOf.ts";
 import type { CircuitPattern, PatternAsk, PatternMade } from "./circuitPattern.ts";
+import { liveWhen } from "./liveWhen.ts";
 import { partBuilder } from "./partBuilder.ts";
 import { relayPattern } from "./relayPattern.ts";
 import { signalPatterns } from "./signalPatterns.ts";
 import { simplePatterns } from "./simplePatterns.ts";
+import { ALWAYS, type Terms } from "./terms.ts";
 
 /** Ready groups, in the order a machine is wired. */
 export const circuitPatterns: readonly CircuitPattern[] = [
@@ -39,8 +43,20 @@ export function patternOperation(
     .filter((ask) => !ask.isOptional && !isAnswered(ask))
     .map(({ word }) => word);
   if (missing.length > 0) return { ok: false, missing };
-  const builder = partBuilder(job, { name: pattern.name, dropClass: pattern.dropClass });
+  const live = liveOf(job, text.feed);
+  const circuit = { name: pattern.name, dropClass: pattern.dropClass };
+  const builder = partBuilder(job, circuit, live);
   pattern.build(builder, { text: (ask) => text[ask] ?? "", figure: (ask) => figures[ask] });
+  builder.colour();
   const operation = { op: "batch", name: pattern.name, operations: builder.operations() } as const;
-  return { ok: true, operation, parts: builder.parts() };
+  return { ok: true, operation, parts: builder.parts(), live };
+}
+
+/** When the live a pattern is fed from is there; a pattern without one depends on nothing. */
+function liveOf(job: Job, feed: string | undefined): Terms | null {
+  if (feed === undefined || feed === "") return ALWAYS;
+  if (!feed.endsWith(`.${NEW_PIN}`)) return liveWhen(job, feed);
+  const owner = feed.slice(0, feed.indexOf("."));
+  const joint = job.joints.find(({ id }) => id === owner);
+  return joint?.ways[0] === undefined ? null : liveWhen(job, pinRef(owner, joint.ways[0]));
 }

@@ -38,7 +38,11 @@ export const signalPatterns: readonly CircuitPattern[] = [
       put.wire(`${live}.3`, `${rear}.1`);
       put.wire(`${front}.2`, `${out}.1`);
       put.wire(`${rear}.2`, `${out}.2`);
-      put.wire(`${out}.3`, text("lamp"));
+      put.wire(`${out}.3`, text("lamp"), undefined, "brake-lamp");
+      put.works(text("lamp"), [
+        { positions: { [front]: ["PULLED"] } },
+        { positions: { [rear]: ["PUSH"] } },
+      ]);
     },
   },
   {
@@ -70,7 +74,7 @@ export const signalPatterns: readonly CircuitPattern[] = [
       const knob = put.part("turn", text("switchAt"), "indicator switch");
       put.wire(text("feed"), `${flasher}.B`, text("flasherAt"));
       put.wire(`${flasher}.E`, text("frontEarth"), text("flasherAt"));
-      put.wire(`${flasher}.L`, `${knob}.F`);
+      put.wire(`${flasher}.L`, `${knob}.F`, undefined, "flasher-output");
       for (const [side, pin] of [
         ["Left", "L"],
         ["Right", "R"],
@@ -88,11 +92,14 @@ export const signalPatterns: readonly CircuitPattern[] = [
           power,
         );
         const joint = put.joint(text("switchAt"), 3);
-        put.wire(`${knob}.${pin}`, `${joint}.1`);
+        put.wire(`${knob}.${pin}`, `${joint}.1`, undefined, `${side.toLowerCase()}-turn`);
         put.wire(`${joint}.2`, `${front}.L`);
         put.wire(`${joint}.3`, `${rear}.L`);
         put.wire(`${front}.E`, text("frontEarth"), text(`front${side}At`));
         put.wire(`${rear}.E`, text("rearEarth"), text(`rear${side}At`));
+        const turned = [{ positions: { [knob]: [side.toUpperCase()] }, flash: "on" as const }];
+        put.works(`${front}.L`, turned);
+        put.works(`${rear}.L`, turned);
       }
     },
   },

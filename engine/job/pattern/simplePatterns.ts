@@ -57,6 +57,7 @@ export const simplePatterns: readonly CircuitPattern[] = [
       put.wire(`${fuse}.2`, `${knob}.1`);
       put.wire(`${knob}.2`, `${load}.1`);
       put.wire(`${load}.2`, text("earth"), text("loadAt"));
+      put.works(`${load}.1`, [{ positions: { [knob]: ["ON"] } }]);
     },
   },
   {
@@ -82,8 +83,9 @@ export const simplePatterns: readonly CircuitPattern[] = [
       const horn = put.part("horn", text("hornAt"), "horn", given("ohm", figure("ohm")));
       const push = put.part("push", text("pushAt"), "horn button");
       put.wire(text("feed"), `${horn}.1`, text("hornAt"));
-      put.wire(`${horn}.2`, `${push}.1`);
+      put.wire(`${horn}.2`, `${push}.1`, undefined, "horn");
       put.wire(`${push}.2`, text("earth"), text("pushAt"));
+      put.works(`${horn}.1`, [{ positions: { [push]: ["PUSH"] } }]);
     },
   },
   {
@@ -126,13 +128,16 @@ export const simplePatterns: readonly CircuitPattern[] = [
       const main = put.joint(text("lampAt"), 3);
       const back = put.joint(text("lampAt"), 3);
       put.wire(text("feed"), `${dip}.F`, text("dipAt"));
-      put.wire(`${dip}.HI`, `${main}.1`);
+      put.wire(`${dip}.HI`, `${main}.1`, undefined, "main-beam");
       put.wire(`${main}.2`, `${head}.HI`);
       put.wire(`${main}.3`, `${warn}.L`);
-      put.wire(`${dip}.LO`, `${head}.LO`);
+      put.wire(`${dip}.LO`, `${head}.LO`, undefined, "dipped-beam");
       put.wire(`${head}.E`, `${back}.1`);
       put.wire(`${warn}.E`, `${back}.2`);
       put.wire(`${back}.3`, text("earth"), text("lampAt"));
+      put.works(`${head}.HI`, [{ positions: { [dip]: ["HI"] } }]);
+      put.works(`${head}.LO`, [{ positions: { [dip]: ["LO"] } }]);
+      put.works(`${warn}.L`, [{ positions: { [dip]: ["HI"] } }]);
     },
   },
   {
@@ -158,7 +163,8 @@ export const simplePatterns: readonly CircuitPattern[] = [
         });
       set("to", `${kill}.1`);
       for (const path of ["toEnd", "lengthMm", "via"]) set(path);
-      put.wire(`${kill}.2`, far);
+      put.wire(`${kill}.2`, far, undefined, "kill-output");
+      put.onlyWhile(kill, `${kill}.2`, ["RUN"]);
     },
   },
   {

@@ -1,11 +1,14 @@
 import type { ListedPattern, PatternAsk } from "@copperwright/engine";
 import { type ReactNode, useState } from "react";
 import { ask } from "../../engine/engineClient.ts";
+import { useAnswer } from "../../engine/useAnswer.ts";
 import { PinField } from "../../entry/PinField.tsx";
 import { QuantityField } from "../../entry/QuantityField.tsx";
 import { SelectField } from "../../entry/SelectField.tsx";
+import { ConsequenceLine } from "../../frame/ConsequenceLine.tsx";
 import { choose, say, useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
+import { liveWords } from "./liveWords.ts";
 
 type Text = Readonly<Record<string, string>>;
 type Figures = Readonly<Record<string, { readonly value: number; readonly basis: "stated" }>>;
@@ -48,6 +51,7 @@ export function PatternForm({
           />
         ))}
       </div>
+      {missing.length === 0 && <PatternOutcome id={pattern.id} text={text} figures={figures} />}
       <div className="slip-verbs">
         <button
           type="button"
@@ -61,6 +65,26 @@ export function PatternForm({
           back to the list
         </button>
       </div>
+    </div>
+  );
+}
+
+/** Before it is put on: when its loads are to work, and what it would lead to. */
+function PatternOutcome(asked: {
+  readonly id: string;
+  readonly text: Text;
+  readonly figures: Figures;
+}): ReactNode {
+  const job = useBench((bench) => bench.document!.job);
+  const { answer, isStale } = useAnswer("circuitsPattern", asked);
+  if (answer === null || !answer.ok) return null;
+  return (
+    <div aria-busy={isStale}>
+      {asked.text.feed !== undefined && <p className="note">{liveWords(job, answer.live)}</p>}
+      <p className="note">
+        Its wires take the machine's own colours where it has them, else colours that are free.
+      </p>
+      <ConsequenceLine operation={isStale ? null : answer.operation} />
     </div>
   );
 }
