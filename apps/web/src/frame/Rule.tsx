@@ -12,6 +12,11 @@ export function Rule(): ReactNode {
       {answer !== null && widthPx > 0 && answer.stations.length > 1 && (
         <RuleDrawing view={answer} widthPx={widthPx} />
       )}
+      {answer !== null && answer.stations.length < 2 && (
+        <p className="rule-empty note">
+          The loom lies here along the rule once Survey has two stations and a run between them.
+        </p>
+      )}
     </section>
   );
 }

@@ -14,7 +14,9 @@ export function Sections({ sections }: { sections: readonly SectionView[] }): Re
     <section aria-label="Bundles in section">
       <h2>Bundles in section</h2>
       <p className="note">
-        Twice life size. Full ring: the tightest packing found. Broken ring: as a hand lays it.
+        {shown.length === 0
+          ? "Nothing lies in a bundle yet: no run of the machine has wires in it. Survey has the runs."
+          : "Twice life size. Full ring: the tightest packing found. Broken ring: as a hand lays it."}
       </p>
       <ul className="sections">
         {shown.map((section) => (
