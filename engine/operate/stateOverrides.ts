@@ -48,29 +48,61 @@ export function stateTranslator(
     return role.role === "flasher" ? [{ k, part: null, closedIn: new Set() }] : [];
   });
   const node = (pin: string): number => nodes.indexOf.get(pin === EARTH ? earth! : pin)!;
-  return (state) => {
+  const released = relays.map((relay) => ({ ...relay, held: false }));
+  const set = memorised((state) => {
     const atRest = rest[state.engine?.mode ?? "stopped"];
-    const laws = new Map<number, Law>();
-    for (const { k, part, closedIn } of contacts) {
+    return contacts.flatMap(({ k, part, closedIn }): BranchOverride[] => {
       const isClosed =
         part === null
           ? state.flash === "on"
           : closedIn.has(state.positions?.[part] ?? atRest[part]!);
-      if (!isClosed) laws.set(k, OPEN);
-    }
+      return isClosed ? [] : [{ branchIndex: k, law: OPEN }];
+    });
+  });
+  return (state) => {
+    const laws = new Map<number, Law>();
     const opened = damaged(jobNetwork, state, laws);
     const kept = (contact: number): boolean => !opened.has(contact);
+    const isAsMade = opened.size === 0 && state.held === undefined;
     return {
-      overrides: [...laws].map(([branchIndex, law]) => ({ branchIndex, law })),
+      overrides: damagedOver(set(state), laws),
       shorts: (state.short ?? []).map(({ a, b, ohm }) => ({ a: node(a), b: node(b), ohm })),
-      relays: relays.map((relay) => ({
-        ...relay,
-        closedWhenPulled: relay.closedWhenPulled.filter(kept),
-        closedWhenReleased: relay.closedWhenReleased.filter(kept),
-        held: state.held?.includes(relay.id) ?? false,
-      })),
+      relays: isAsMade
+        ? released
+        : relays.map((relay) => ({
+            ...relay,
+            closedWhenPulled: relay.closedWhenPulled.filter(kept),
+            closedWhenReleased: relay.closedWhenReleased.filter(kept),
+            held: state.held?.includes(relay.id) ?? false,
+          })),
     };
   };
+}
+
+type Contacts = (state: QuickState) => readonly BranchOverride[];
+
+/** The answer for the switches of the state before: one state after another is asked with another fault. */
+function memorised(find: Contacts): Contacts {
+  let last: { readonly state: QuickState; readonly found: readonly BranchOverride[] } | null = null;
+  return (state) => {
+    const isSame =
+      last !== null &&
+      last.state.positions === state.positions &&
+      last.state.flash === state.flash &&
+      last.state.engine?.mode === state.engine?.mode;
+    last = isSame ? last : { state, found: find(state) };
+    return last!.found;
+  };
+}
+
+/** Contacts that are open, and what is damaged besides; a damaged contact is told once. */
+function damagedOver(
+  set: readonly BranchOverride[],
+  laws: ReadonlyMap<number, Law>,
+): readonly BranchOverride[] {
+  if (laws.size === 0) return set;
+  const own = set.filter(({ branchIndex }) => !laws.has(branchIndex));
+  return [...own, ...[...laws].map(([branchIndex, law]) => ({ branchIndex, law }))];
 }
 
 /** Writes opens and added resistances into `laws`; answers which elements are open. */

@@ -54,7 +54,10 @@ export function proofPlan(input: ProofInput): ProofPlan {
         ? null
         : {
             batteryV: chargingV,
-            solver: proofSolver({ ...input, job, conductors }, { conditions, tally: solver.tally }),
+            solver: proofSolver(
+              { ...input, job, conductors },
+              { conditions, tally: solver.tally, like: solver },
+            ),
           },
     space,
     still,

@@ -61,11 +61,14 @@ export function proofSolver(
     readonly conditions?: Conditions;
     readonly takenApart?: readonly string[];
     readonly tally?: SolveTally;
+    /** The same machine at other conditions: its order of nodes serves again. */
+    readonly like?: ProofSolver;
   } = {},
 ): ProofSolver {
   const conditions = options.conditions ?? conditionsOf(job, {});
   const takenApart = options.takenApart ?? [];
-  const compiled = compileJob(job, conductors, { conditions, takenApart });
+  const like = options.like?.compiled.compiledNetwork ?? null;
+  const compiled = compileJob(job, conductors, { conditions, takenApart, like });
   const tally = options.tally ?? newTally();
   const loads = placedLoads(compiled);
   const count = (residualA: number): void => {
@@ -118,10 +121,12 @@ function sharesOf(
   state: QuickState,
   { nodeV, elementA }: Pick<QuickSolution, "nodeV" | "elementA">,
 ): Float64Array {
-  const shares = Float64Array.from(loads, ({ element, ratedW }) => {
+  const shares = new Float64Array(loads.length);
+  for (let k = 0; k < loads.length; k++) {
+    const { element, ratedW } = loads[k]!;
     const [a, b] = jobNetwork.elements[element]!.nodes;
-    return ((nodeV[a]! - nodeV[b]!) * elementA[element]!) / ratedW;
-  });
+    shares[k] = ((nodeV[a]! - nodeV[b]!) * elementA[element]!) / ratedW;
+  }
   if (state.engine?.mode !== "running" || !loads.some(({ alternating }) => alternating))
     return shares;
   const operated = operateJob(job, conductors, requestOf(state));

@@ -1,8 +1,10 @@
 import { conditionsOf, type OperateRequest } from "../operate/index.ts";
+import { raise } from "./bridgedCurrents.ts";
 import { isStarting, starterElements } from "./currentTallies.ts";
 import type { ProofPlan } from "./proofPlan.ts";
-import { proofSolver } from "./proofSolver.ts";
+import { type ProofSolver, proofSolver } from "./proofSolver.ts";
 import type { MergedFirst } from "./provePart.ts";
+import type { Group } from "./switchGroups.ts";
 import { COLD_C } from "./weakShorts.ts";
 
 /** A length somebody estimated, or nobody measured, may be this much longer or shorter. Our own band. */
@@ -57,8 +59,10 @@ function cornerOf(plan: ProofPlan, corner: Corner, still: MergedFirst["states"])
   const there = proofSolver(machine, {
     conditions: conditionsOf(input.job, corner.request),
     tally: solver.tally,
+    like: solver,
   });
   const changed = new Set<string>();
+  const loadsOf = loadsInGroup(solver);
   const starters = starterElements(there.compiled);
   const largestA = new Float64Array(there.compiled.jobNetwork.elements.length);
   for (const { stateIndex, lit } of still) {
@@ -67,16 +71,27 @@ function cornerOf(plan: ProofPlan, corner: Corner, still: MergedFirst["states"])
     const solution = there.solve(light);
     const shares = there.shares(light, solution);
     if (!isStarting(solution.elementA, starters)) {
-      largestA.forEach((a, k) => {
-        largestA[k] = Math.max(a, Math.abs(solution.elementA[k]!));
-      });
+      raise(largestA, solution.elementA);
     }
-    solver.loads.forEach(({ element, load, alternating }, k) => {
-      if (alternating || !group.elements.has(element)) return;
-      if (usual.has(k) !== shares[k]! >= solver.litRatio) changed.add(load.ref);
-    });
+    for (const k of loadsOf(group)) {
+      if (usual.has(k) !== shares[k]! >= solver.litRatio) changed.add(solver.loads[k]!.load.ref);
+    }
   }
   return { changed: [...changed].sort(), largestA };
+}
+
+/** Indices of the loads that lie in a group and are solved here. */
+function loadsInGroup({ loads }: ProofSolver): (group: Group) => readonly number[] {
+  const known = new Map<Group, readonly number[]>();
+  return (group) => {
+    const own =
+      known.get(group) ??
+      loads.flatMap(({ element, alternating }, k) =>
+        alternating || !group.elements.has(element) ? [] : [k],
+      );
+    known.set(group, own);
+    return own;
+  };
 }
 
 /** Conductors whose length nobody measured, by a ratio longer; a fly lead is as its part was stated. */

@@ -10,7 +10,7 @@ export const COLD_C = -10;
 /** The machine on a weak and cold battery. */
 export function weakSolver({ input, solver }: ProofPlan): ProofSolver {
   const conditions = conditionsOf(input.job, { battery: "weak", ambientC: COLD_C });
-  return proofSolver(input, { conditions, tally: solver.tally });
+  return proofSolver(input, { conditions, tally: solver.tally, like: solver });
 }
 
 /** The same short, dead, with the battery weak and cold: does it still open the fuse, and how late at most? */

@@ -186,19 +186,20 @@ function faultsOf(
     });
   }
   if (through !== null) {
-    return ends(through).flatMap((a) =>
-      ends(exposure.at ?? wire).flatMap((b) => {
-        const state = fedAt(a);
-        if (a === b || state === null) return [];
-        const both = together(plan, tallies, state, wire);
+    return ends(through).flatMap((a) => {
+      const state = fedAt(a);
+      if (state === null) return [];
+      const both = together(plan, tallies, state, wire);
+      return ends(exposure.at ?? wire).flatMap((b) => {
+        if (a === b) return [];
         return both === null
           ? [{ state, a, b }]
           : [
               { state, a, b },
               { state: both, a, b },
             ];
-      }),
-    );
+      });
+    });
   }
   const hasEarth = job.bodies.length > 0;
   return ends(wire).flatMap((a) => {
