@@ -45,6 +45,7 @@ export interface RelayTrail {
   readonly network: Network;
   /** By element: largest |current| in any network on the way, A. */
   readonly mostA: Float64Array;
+  /** −Infinity: not known, and nothing may be taken over. */
   readonly leastMarginV: number;
 }
 
@@ -84,6 +85,7 @@ export interface CompiledJob {
  * @param takenApart  pins of parts that some state will open or make worse (see pinsToTakeApart). A pin where a single element
  *                    of its part ends can be opened without.
  * @param like        see compileNetwork.
+ * @param isTrailed   whether solutions carry the trail of their relays; without, none is ever taken over (see `remembering`). Default true.
  */
 export function compileJob(
   job: Job,
@@ -92,13 +94,15 @@ export function compileJob(
     readonly conditions: Conditions;
     readonly takenApart?: readonly string[];
     readonly like?: NetworkOrder | null;
+    readonly isTrailed?: boolean;
   },
 ): CompiledJob {
   const jobNetwork = buildJobNetwork(job, conductors, options);
   const compiledNetwork = compileNetwork(jobNetwork.network, options.like);
   const networkState = stateTranslator(job, jobNetwork);
-  const { conditions } = options;
-  return compiledJob({ job, conductors, conditions, jobNetwork, compiledNetwork, networkState });
+  const { conditions, isTrailed = true } = options;
+  const made = { job, conductors, conditions, jobNetwork, compiledNetwork, networkState };
+  return compiledJob(made, isTrailed);
 }
 
 /** The same job with its batteries in another state, solved in the workspace of the first. */
@@ -124,6 +128,7 @@ function compiledJob(
     CompiledJob,
     "job" | "conductors" | "conditions" | "jobNetwork" | "compiledNetwork" | "networkState"
   >,
+  isTrailed = true,
 ): CompiledJob {
   const { jobNetwork, compiledNetwork, networkState } = from;
   const sources = placedSources(jobNetwork);
@@ -131,7 +136,7 @@ function compiledJob(
   const settle = (state: QuickState, from: QuickSolution | null = null) => {
     const set = networkState(state);
     const start = from === null ? set.relays.map((relay) => relay.held) : from.pulled;
-    const mostA = new Float64Array(jobNetwork.elements.length);
+    const mostA = isTrailed ? new Float64Array(jobNetwork.elements.length) : null;
     const once = (
       overrides: readonly BranchOverride[],
       lastV: Float64Array | null,
@@ -141,7 +146,7 @@ function compiledJob(
         overrides,
         shorts: set.shorts,
         slopes: false,
-        mostA,
+        ...(mostA !== null && { mostA }),
         isRefined: from !== null,
         ...(initialV !== null && { initialV }),
       });
@@ -150,9 +155,11 @@ function compiledJob(
   };
   const solved = (state: QuickState): QuickSolution => {
     const { settlement, supplies, mostA, set, overrides } = settle(state);
-    const { leastMarginV } = settlement;
     const { network } = jobNetwork;
-    const trail = { network, mostA, leastMarginV };
+    const trail =
+      mostA === null
+        ? { network, mostA: NO_CURRENTS, leastMarginV: Number.NEGATIVE_INFINITY }
+        : { network, mostA, leastMarginV: settlement.leastMarginV };
     return quickSolution(settlement, supplies, { ...set, overrides }, network, trail);
   };
   return {
@@ -177,6 +184,8 @@ function compiledJob(
     },
   };
 }
+
+const NO_CURRENTS = new Float64Array(0);
 
 function quickSolution(
   settled: RelaySettlement,

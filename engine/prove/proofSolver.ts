@@ -68,7 +68,12 @@ export function proofSolver(
   const conditions = options.conditions ?? conditionsOf(job, {});
   const takenApart = options.takenApart ?? [];
   const like = options.like?.compiled.compiledNetwork ?? null;
-  const compiled = compileJob(job, conductors, { conditions, takenApart, like });
+  const compiled = compileJob(job, conductors, {
+    conditions,
+    takenApart,
+    like,
+    isTrailed: false,
+  });
   const tally = options.tally ?? newTally();
   const loads = placedLoads(compiled);
   const count = (residualA: number): void => {
