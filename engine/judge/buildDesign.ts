@@ -49,7 +49,7 @@ export const onOneNetwork = (before: Design, after: Design): boolean =>
 
 type Solved = Pick<Design, "compiled" | "worst" | "declared">;
 
-function solvedFor({ job, conductors, sizing }: Plan, before: Design | null): Solved {
+function solvedFor({ job, conductors, sizing, networkOf }: Plan, before: Design | null): Solved {
   const isAlike =
     before !== null && sameWiring(before.job, job) && sameOhms(before.conductors, conductors);
   if (isAlike) {
@@ -59,7 +59,10 @@ function solvedFor({ job, conductors, sizing }: Plan, before: Design | null): So
   const like = sizing.currents.drawn[0]?.charging.order ?? null;
   const conditions = conditionsOf(job, {});
   const known = before !== null && sameSwitching(before.job, job) ? before.compiled : null;
-  const compiled = remembering(compileJob(job, conductors, { conditions, like }), known);
+  const compiled = remembering(
+    compileJob(job, conductors, { conditions, like, base: networkOf() }),
+    known,
+  );
   const worst = worstCaseOf(job, conductors, compiled);
   return { compiled, worst, declared: declaredResults(compiled) };
 }

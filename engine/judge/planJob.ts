@@ -1,6 +1,12 @@
 import { asPlanned, type Job } from "../job/index.ts";
-import { buildJobNetwork, conditionsOf } from "../operate/index.ts";
-import { type Guard, type Protection, wireGuards } from "../protect/index.ts";
+import {
+  buildJobNetwork,
+  type CompiledJob,
+  conditionsOf,
+  type JobNetwork,
+  withCopper,
+} from "../operate/index.ts";
+import { type Guard, guardsAtLengths, type Protection, wireGuards } from "../protect/index.ts";
 import { type Conductors, conductorsOf, type Routed, routeJob } from "../route/index.ts";
 import { type SizedJob, sizeJob } from "../size/index.ts";
 import {
@@ -24,7 +30,12 @@ export interface Plan {
   readonly sizing: SizedJob;
   /** Which fuses guard which wire: a matter of what joins what, so that sizing cannot change it. */
   readonly protection: Protection;
+  /** Its network, made when first asked for: others of the same joins are made from it. */
+  readonly networkOf: () => JobNetwork;
 }
+
+/** What of an earlier check a plan is made from. */
+export type PlanBefore = Omit<Plan, "networkOf"> & { readonly compiled: CompiledJob };
 
 /**
  * Lays the loom out and sizes what the person left open. Which fuse guards a wire depends on the joins alone and what a
@@ -32,7 +43,7 @@ export interface Plan {
  *
  * @param before  an earlier plan, of this job before an edit: a stage whose inputs did not change is taken from it.
  */
-export function planJob(job: Job, before: Plan | null = null): Plan {
+export function planJob(job: Job, before: PlanBefore | null = null): Plan {
   if (before === null) return firstPlan(asPlanned(job));
   const planned = sharedWith(before.job, asPlanned(job));
   const isLaidAlike = sameLoom(before.job, planned);
@@ -40,9 +51,19 @@ export function planJob(job: Job, before: Plan | null = null): Plan {
   const trial = sharedWith(before.sizing.trial, conductorsOf(planned, routed));
   const isWiredAlike = sameWiring(before.job, planned);
   const isGuardedAlike = isWiredAlike && sameLengths(before.sizing.trial, trial);
+  const networkOf = once(() =>
+    isWiredAlike
+      ? withCopper(before.compiled.jobNetwork, planned, trial, conditionsOf(planned, {}))
+      : networkFor(planned, trial),
+  );
   const protection = isGuardedAlike
     ? before.protection
-    : sharedWith(before.protection, guardsOf(planned, trial));
+    : sharedWith(
+        before.protection,
+        isWiredAlike
+          ? guardsAtLengths(planned, networkOf(), trial, before.protection)
+          : wireGuards(planned, networkOf(), trial),
+      );
   const isSizedAlike =
     isGuardedAlike &&
     protection === before.protection &&
@@ -53,16 +74,19 @@ export function planJob(job: Job, before: Plan | null = null): Plan {
   const drawsAlike = isWiredAlike && sameOhms(before.sizing.trial, trial);
   const switchesAlike = sameSwitching(before.job, planned);
   const drawn = switchesAlike ? currents.drawn : [];
-  const known = { trial, rate, ...(drawsAlike && { currents }), drawn, asked, sizing: sized };
+  const known = {
+    ...{ trial, rate, drawn, asked, networkOf, sizing: sized },
+    ...(drawsAlike && { currents }),
+  };
   const sizing = isSizedAlike
     ? before.sizing
     : sizeJob(planned, routed, fuseSums(protection), known);
   // Where the sizes come out as they were, ratings in place need not be taken again.
   const conductors = sharedWith(before.conductors, sizing.conductors);
-  return { job: planned, routed, conductors, sizing, protection };
+  return { job: planned, routed, conductors, sizing, protection, networkOf };
 }
 
-function routedAfter({ job, routed }: Plan, planned: Job): Routed {
+function routedAfter({ job, routed }: PlanBefore, planned: Job): Routed {
   const kept = sameLoomMap(job, planned) ? samelyLaid(job, planned) : [];
   const routes = new Map(kept.map((id) => [id, routed.wires.get(id)!]));
   return sharedWith(routed, routeJob(planned, routes));
@@ -71,14 +95,21 @@ function routedAfter({ job, routed }: Plan, planned: Job): Routed {
 function firstPlan(job: Job): Plan {
   const routed = routeJob(job);
   const trial = conductorsOf(job, routed);
-  const protection = guardsOf(job, trial);
-  const sizing = sizeJob(job, routed, fuseSums(protection), { trial });
-  return { job, routed, conductors: sizing.conductors, sizing, protection };
+  const networkOf = once(() => networkFor(job, trial));
+  const protection = wireGuards(job, networkOf(), trial);
+  const sizing = sizeJob(job, routed, fuseSums(protection), { trial, networkOf });
+  return { job, routed, conductors: sizing.conductors, sizing, protection, networkOf };
 }
 
-function guardsOf(job: Job, trial: Conductors): Protection {
-  const network = buildJobNetwork(job, trial, { conditions: conditionsOf(job, {}) });
-  return wireGuards(job, network, trial);
+const networkFor = (job: Job, trial: Conductors): JobNetwork =>
+  buildJobNetwork(job, trial, { conditions: conditionsOf(job, {}) });
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly it: T } | null = null;
+  return () => {
+    made ??= { it: make() };
+    return made.it;
+  };
 }
 
 /** The dearest set of fuses that guards each wire, A; wires that some source reaches without a fuse are left to the judge. */

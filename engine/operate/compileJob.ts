@@ -19,6 +19,7 @@ import { placedSources } from "./placedSources.ts";
 import { type SuppliesSettled, settleSupplies, stillSupplies } from "./settleSupplies.ts";
 import { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
 import { batteryElements } from "./supplyElements.ts";
+import { withCopper } from "./withCopper.ts";
 
 /** Plain arrays of one solved state: volts by node, amperes by element (of `jobNetwork.elements`) and by short. */
 export interface QuickSolution {
@@ -86,6 +87,7 @@ export interface CompiledJob {
  *                    of its part ends can be opened without.
  * @param like        see compileNetwork.
  * @param isTrailed   whether solutions carry the trail of their relays; without, none is ever taken over (see `remembering`). Default true.
+ * @param base        a network of the same joins and parts: see withCopper.
  */
 export function compileJob(
   job: Job,
@@ -95,9 +97,13 @@ export function compileJob(
     readonly takenApart?: readonly string[];
     readonly like?: NetworkOrder | null;
     readonly isTrailed?: boolean;
+    readonly base?: JobNetwork | null;
   },
 ): CompiledJob {
-  const jobNetwork = buildJobNetwork(job, conductors, options);
+  const { base } = options;
+  const jobNetwork = base
+    ? withCopper(base, job, conductors, options.conditions)
+    : buildJobNetwork(job, conductors, options);
   const compiledNetwork = compileNetwork(jobNetwork.network, options.like);
   const networkState = stateTranslator(job, jobNetwork);
   const { conditions, isTrailed = true } = options;

@@ -53,5 +53,6 @@ export { type Spice, type SpiceRelays, spiceOf, spiceText } from "./spiceText.ts
 export { type FullState, startingStates } from "./startingStates.ts";
 export { type NetworkState, type QuickState, stateTranslator } from "./stateOverrides.ts";
 export type { SupplySource } from "./supplySources.ts";
+export { withCopper } from "./withCopper.ts";
 export { type Faulted, type SetFault, withFaults } from "./withFaults.ts";
 export { type WorstCurrent, type WorstCurrents, worstCurrents } from "./worstCurrents.ts";

@@ -176,9 +176,9 @@ function guardFrom(
 }
 
 /** Wire before the first fuse; for an unfused wire, its own length with what leads to it. */
-function unfusedOfEdge(
+export function unfusedOfEdge(
   edge: FeedEdge,
-  cut: NodeCut | null,
+  cut: Pick<NodeCut, "totalA"> | null,
   beforeFuseMm: readonly (number | null | undefined)[],
 ): number | null {
   const ends = [beforeFuseMm[edge.from], beforeFuseMm[edge.to]].filter((mm) => mm !== undefined);

@@ -1,6 +1,6 @@
 import { type Job, presentParts } from "../job/index.ts";
 import type { Network, NetworkOrder } from "../network/index.ts";
-import { resistedAnew } from "../operate/index.ts";
+import { type JobNetwork, resistedAnew } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { lossV, type SolvedWay, waysOf } from "./calmWays.ts";
 import { chargeWays } from "./chargeWays.ts";
@@ -61,20 +61,22 @@ export interface DrawnByGroup {
  * every load at the highest volts of the supply with nothing lost on the way, every wire at the largest sum over states.
  *
  * @param before  what was found of the same switches, states and joins; taken where the network has not changed either.
+ * @param base    see withCopper.
  */
 export function designCurrents(
   job: Job,
   conductors: Conductors,
   before: DrawnByGroup | null = null,
+  base: JobNetwork | null = null,
 ): DesignCurrents {
   const starters = starterLoads(job);
   const isRunning = (load: string): boolean => !starters.has(load);
-  const network = designNetwork(job, conductors, "charging", before?.charging.order);
+  const network = designNetwork(job, conductors, "charging", before?.charging.order, base);
   const charging = drawn(network, before?.charging ?? null, () => {
     const survey = surveyed(job, network, "charging", starters);
     return { survey, ways: waysOf(survey, "continuous", isRunning) };
   });
-  const crankNetwork = designNetwork(job, conductors, "cranking", charging.order);
+  const crankNetwork = designNetwork(job, conductors, "cranking", charging.order, base);
   const cranking = drawn(crankNetwork, before?.cranking ?? null, () => {
     const survey = surveyed(job, crankNetwork, "cranking", starters);
     return { survey, ways: waysOf(survey, "cranking", (load) => starters.has(load)) };

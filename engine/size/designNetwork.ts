@@ -14,6 +14,7 @@ import {
   type JobNetwork,
   restPositions,
   stateTranslator,
+  withCopper,
 } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { figure } from "../tables/index.ts";
@@ -59,14 +60,20 @@ export interface DesignSolution {
  *                fuses and contacts next to nothing. "cranking": a full battery behind its own resistance, and only wires and
  *                fuses without loss, because contacts limit a starter whatever the cable.
  * @param like    see compileNetwork.
+ * @param base    see withCopper.
  */
 export function designNetwork(
   job: Job,
   conductors: Conductors,
   supply: "charging" | "cranking",
   like: NetworkOrder | null = null,
+  base: JobNetwork | null = null,
 ): DesignNetwork {
-  const jobNetwork = buildJobNetwork(job, conductors, { conditions: conditionsFor(job, supply) });
+  const conditions = conditionsFor(job, supply);
+  const jobNetwork =
+    base === null
+      ? buildJobNetwork(job, conductors, { conditions })
+      : withCopper(base, job, conductors, conditions);
   const { elements } = jobNetwork;
   const loads = new Set(loadsOf(job).map(({ ref }) => ref));
   const lossless = withoutLoss(jobNetwork, loads, supply);

@@ -1,5 +1,5 @@
 import type { Job } from "../job/index.ts";
-import { independentJobs } from "../operate/index.ts";
+import { independentJobs, type JobNetwork } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import {
   type DesignCurrent,
@@ -16,15 +16,19 @@ type Found = ReadonlyMap<string, DesignCurrent>;
  * groups draw, and without the others they are if anything higher. What the groups have in common carries the sum of the
  * most each of them draws through it.
  *
- * @param before  what was found group by group of the same switches, states and joins.
+ * @param before     what was found group by group of the same switches, states and joins.
+ * @param networkOf  the network of the whole, where there is one: see withCopper.
  */
 export function jobCurrents(
   job: Job,
   conductors: Conductors,
   before: readonly DrawnByGroup[] = [],
+  networkOf: (() => JobNetwork) | null = null,
 ): DesignCurrents {
   const { jobs, common } = independentJobs(job);
-  if (jobs.length === 1) return designCurrents(job, conductors, before[0]);
+  if (jobs.length === 1) {
+    return designCurrents(job, conductors, before[0], networkOf?.());
+  }
   const found = jobs.map((one, i) => designCurrents(one, conductors, before[i]));
   const largest = (mapOf: (one: DesignCurrents) => Found): Map<string, DesignCurrent> => {
     const all = new Map<string, DesignCurrent>();

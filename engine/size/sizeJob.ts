@@ -1,4 +1,5 @@
 import { type Job, presentWires } from "../job/index.ts";
+import type { JobNetwork } from "../operate/index.ts";
 import { type Conductors, conductorsOf, type MakeFields, type Routed } from "../route/index.ts";
 import { figure } from "../tables/index.ts";
 import { answered } from "./answered.ts";
@@ -32,7 +33,7 @@ export function sizeJob(
   known: SizingKnown = {},
 ): SizedJob {
   const trial = known.trial ?? conductorsOf(job, routed);
-  const currents = known.currents ?? jobCurrents(job, trial, known.drawn);
+  const currents = known.currents ?? jobCurrents(job, trial, known.drawn, known.networkOf);
   const rate = known.rate ?? rateKept();
   const loads = currents.ways.map((way) => limitedWay(job, trial, way));
   const cables = starterCables(loads);
@@ -90,6 +91,8 @@ export type SizingKnown = Partial<Pick<SizedJob, "trial" | "currents" | "rate">>
   readonly sizing?: SizedJob["sizing"];
   /** Of the same switches, states and joins, but maybe other copper and fuses. */
   readonly drawn?: readonly DrawnByGroup[];
+  /** The network of the job: see withCopper. */
+  readonly networkOf?: () => JobNetwork;
 };
 
 const starterCables = (loads: readonly Limited[]): ReadonlySet<string> =>
