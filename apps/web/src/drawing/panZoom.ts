@@ -1,3 +1,5 @@
+import { shortcutOf } from "../frame/shortcuts.ts";
+
 /** Moves and scales one layer inside a frame by hand, wheel and keys. */
 export interface PanZoom {
   /** Tells the size of what lies on the layer, and fits it; with `keepsPlace` not where a hand has moved it. */
@@ -193,16 +195,15 @@ function pressKey(view: LayerView, event: KeyboardEvent): void {
   if (event.target !== frame || event.ctrlKey || event.metaKey) return;
   const middle = { x: frame.clientWidth / 2, y: frame.clientHeight / 2 };
   const acts: Readonly<Record<string, () => void>> = {
-    "+": () => view.zoomAt(middle, 1.25),
-    "=": () => view.zoomAt(middle, 1.25),
-    "-": () => view.zoomAt(middle, 0.8),
-    "0": () => view.fit(),
+    "zoom-in": () => view.zoomAt(middle, 1.25),
+    "zoom-out": () => view.zoomAt(middle, 0.8),
+    "zoom-fit": () => view.fit(),
     ArrowLeft: () => view.shift(STEP_PX, 0),
     ArrowRight: () => view.shift(-STEP_PX, 0),
     ArrowUp: () => view.shift(0, STEP_PX),
     ArrowDown: () => view.shift(0, -STEP_PX),
   };
-  const act = acts[event.key];
+  const act = acts[shortcutOf(event) ?? event.key];
   if (act === undefined) return;
   event.preventDefault();
   act();

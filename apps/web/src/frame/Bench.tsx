@@ -4,6 +4,7 @@ import { Card } from "./Card.tsx";
 import { FaultFence } from "./FaultFence.tsx";
 import { Finder } from "./Finder.tsx";
 import "./frame.css";
+import { KeysSlip } from "./KeysSlip.tsx";
 import { PairPage } from "./PairPage.tsx";
 import { PrintedHead } from "./PrintedHead.tsx";
 import { Rule } from "./Rule.tsx";
@@ -50,6 +51,7 @@ export function Bench({ locked }: { locked: string | null }): ReactNode {
       <Card />
       <SumLine />
       <Finder />
+      <KeysSlip />
     </div>
   );
 }

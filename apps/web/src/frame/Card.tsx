@@ -33,7 +33,7 @@ export function Card(): ReactNode {
           </>
         )}
         <Steps close={close} />
-        <CardMenu />
+        <CardMenu close={close} />
         {document !== null && <Conflicts />}
         {document !== null && <SavedLine />}
         {document !== null && <Stamp />}

@@ -1,7 +1,8 @@
 import { useEffect } from "react";
+import { shortcutOf } from "../../frame/shortcuts.ts";
 import type { FindingRow } from "./findingRows.ts";
 
-/** `.` and `,` open the next and the previous finding. */
+/** A key each opens the next and the previous finding. */
 export function useFindingKeys(
   rows: readonly FindingRow[],
   open: string | null,
@@ -9,11 +10,9 @@ export function useFindingKeys(
 ): void {
   useEffect(() => {
     const press = (event: KeyboardEvent): void => {
-      const step = event.key === "." ? 1 : event.key === "," ? -1 : 0;
-      if (step === 0 || event.ctrlKey || event.metaKey || event.altKey) return;
-      if (event.target instanceof HTMLElement && event.target.closest("input, select, textarea"))
-        return;
-      if (localStorage.getItem("copperwright-keys") === "off") return;
+      const name = shortcutOf(event);
+      const step = name === "next-finding" ? 1 : name === "former-finding" ? -1 : 0;
+      if (step === 0) return;
       const next = rows[rows.findIndex(({ id }) => id === open) + step];
       if (next !== undefined) onOpen(next.id);
     };

@@ -1,23 +1,25 @@
 import { useEffect } from "react";
+import { type ShortcutName, shortcutOf } from "../../frame/shortcuts.ts";
 import { say, useBench } from "../../store/benchStore.ts";
 import { type Lead, putLead, useTry } from "./tryStore.ts";
 import type { TryMachine } from "./worker/tryMachine.ts";
 
-const LEADS: Readonly<Record<string, Lead>> = { r: "red", b: "black" };
+const LEADS: Readonly<Partial<Record<ShortcutName, Lead>>> = {
+  "red-lead": "red",
+  "black-lead": "black",
+};
 
-/** `r` and `b` put a lead on what is chosen: a pin at once, anything else by the pins it has; `f` stops and starts the flasher. */
+/** A key each puts a lead on what is chosen: a pin at once, anything else by the pins it has; a third stops and starts the flasher. */
 export function useLeadKeys(machine: TryMachine | null): void {
   useEffect(() => {
     const press = (event: KeyboardEvent): void => {
-      if (event.ctrlKey || event.metaKey || event.altKey || machine === null) return;
-      if (event.target instanceof HTMLElement && event.target.closest("input, select, textarea"))
-        return;
-      if (localStorage.getItem("copperwright-keys") === "off") return;
-      if (event.key === "f") {
+      const name = machine === null ? null : shortcutOf(event);
+      if (name === null || machine === null) return;
+      if (name === "flasher") {
         useTry.setState(({ isFlashing }) => ({ isFlashing: !isFlashing }));
         return;
       }
-      const lead = LEADS[event.key];
+      const lead = LEADS[name];
       if (lead !== undefined) putOnChosen(lead, machine);
     };
     addEventListener("keydown", press);
@@ -29,7 +31,7 @@ function putOnChosen(lead: Lead, { owners, wires }: TryMachine): void {
   const { chosen } = useBench.getState();
   if (chosen === null) {
     say(
-      `Choose a pin, a part, a wire or a station first; then ${lead[0]} puts the ${lead} lead there.`,
+      `Choose a pin, a part, a wire or a station first; then the key of the ${lead} lead puts it there.`,
     );
     return;
   }
