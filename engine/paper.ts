@@ -25,7 +25,7 @@ import {
   paperInput,
 } from "./papers/index.ts";
 import type { StockList } from "./papers/stock/index.ts";
-import { type ProveResult, timeCurrentsOf } from "./prove/index.ts";
+import { type ProveResult, type TimeCurrent, timeCurrentsOf } from "./prove/index.ts";
 
 export { documentToPdf, type PdfOptions } from "./drawing/documentToPdf.ts";
 export { PAPER_FONT_FILES, type PaperFonts, type PaperSize } from "./drawing/index.ts";
@@ -63,6 +63,8 @@ export interface PackOptions {
   readonly ink?: "colour" | "black" | undefined;
   /** What `prove` answered for this very job, or will: the other papers are made first. Its section then stands in the pack. Absent: the pack has none. */
   readonly proof?: ProveResult | Promise<ProveResult> | undefined;
+  /** `timeCurrentsOf` this very job, or will be, where somebody makes them beside; absent: made here when the proof's section is. */
+  readonly plots?: Promise<readonly TimeCurrent[]> | undefined;
   /** A shop's price list: the shopping list is then priced. */
   readonly stock?: StockList | undefined;
   /** Told before each paper is written. */
@@ -129,8 +131,8 @@ export async function packFiles(
     }
   };
   await make(design);
-  const plots = options.proof === undefined ? [] : timeCurrentsOf(checked);
   const proof = await options.proof;
+  const plots = proof === undefined ? [] : ((await options.plots) ?? timeCurrentsOf(checked));
   const papers = boundPapers(input, design, proof ? { result: proof, plots } : null);
   await make([...papers].reverse());
   const files = new Map<string, Uint8Array>();

@@ -6,6 +6,7 @@ import { setFlagsFromString } from "node:v8";
  * Only how long it takes depends on it.
  */
 export function compileLess(): void {
-  setFlagsFromString("--interrupt-budget=800000");
+  setFlagsFromString("--sparkplug");
+  setFlagsFromString("--interrupt-budget=400000");
   setFlagsFromString("--max-inlined-bytecode-size-cumulative=200");
 }

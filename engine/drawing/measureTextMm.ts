@@ -26,6 +26,10 @@ export function textAreaMm(mark: TextMark): AreaMm {
   const leftMm = { start: 0, middle: -widthMm / 2, end: -widthMm }[mark.anchor];
   const topMm = -ASCENT_CAPS * mark.capHeightMm;
   const bottomMm = DESCENT_CAPS * mark.capHeightMm;
+  if (!mark.turnDeg) {
+    const { xMm, yMm } = mark.at;
+    return { xMm: xMm + leftMm, yMm: yMm + topMm, widthMm, heightMm: bottomMm - topMm };
+  }
   const turn = ((mark.turnDeg ?? 0) * Math.PI) / 180;
   const corners = [leftMm, leftMm + widthMm].flatMap((xMm) =>
     [topMm, bottomMm].map((yMm) => ({

@@ -7,6 +7,7 @@ export {
   type WireHistory,
 } from "./faultStory.ts";
 export { operateArguments } from "./operateArguments.ts";
+export { type PlotInput, plotInput, plottedJob } from "./plotInput.ts";
 export { preparedProof } from "./preparedProof.ts";
 export type { ProofInput, ProofOptions } from "./proofInput.ts";
 export { provedResult } from "./provedResult.ts";
@@ -25,7 +26,7 @@ export {
 } from "./provePart.ts";
 export type * from "./proveResult.ts";
 export type * from "./timeCurrent.ts";
-export { type PlottedJob, timeCurrentOf, timeCurrentsOf } from "./timeCurrentOf.ts";
+export { type PlottedJob, timeCurrentOf, timeCurrentsOf, type WorstMet } from "./timeCurrentOf.ts";
 export { withTriedChanges } from "./triedChanges.ts";
 export { foreverCurrentA, permittedTime } from "./wireLimitCurve.ts";
 export { type WireTemperature, wireTemperatures } from "./wireTemperatures.ts";

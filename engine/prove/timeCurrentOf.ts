@@ -26,11 +26,14 @@ export interface PlottedJob {
     readonly conductors: Conductors;
     readonly compiled: CompiledJob;
     readonly protection: Protection;
-    readonly worst: {
-      readonly conductors: ReadonlyMap<string, Met>;
-      readonly fuses: ReadonlyMap<string, Met>;
-    };
+    readonly worst: WorstMet;
   };
+}
+
+/** The largest current the check met in each conductor and fuse. */
+export interface WorstMet {
+  readonly conductors: ReadonlyMap<string, Met>;
+  readonly fuses: ReadonlyMap<string, Met>;
 }
 
 interface Met {

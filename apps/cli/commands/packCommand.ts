@@ -1,7 +1,7 @@
 import {
   type CheckedJob,
   checkedJob,
-  type ProveResult,
+  plotInput,
   preparedProof,
   type Refusal,
 } from "@copperwright/engine";
@@ -60,7 +60,7 @@ export async function packCommand(
   const { board } = asked.wanted;
   const proof = proofOf(world, checked);
   const files = await drawn(world, checked, {
-    ...(proof && { proof }),
+    ...proof,
     ...(sold.stock && { stock: sold.stock }),
     fingerprint: read.fingerprint,
     paper: paper as PaperSize,
@@ -90,17 +90,25 @@ export async function packCommand(
 }
 
 /** The proof that goes with the pack, begun; none where the check could judge nothing. */
-function proofOf(world: World, { design, result }: CheckedJob): Promise<ProveResult> | undefined {
-  if (result.withheld !== null) return undefined;
+function proofOf(world: World, checked: CheckedJob): Pick<EnginePackOptions, "proof" | "plots"> {
+  if (checked.result.withheld !== null) return {};
   world.err("Proving it, and drawing meanwhile.\n");
-  return proveBeside(preparedProof(design));
+  const proved = proveBeside(plotInput(preparedProof(checked.design), checked));
+  const proof = proved.then(({ result }) => result);
+  const plots = proved.then(({ plots }) => plots);
+  // Whoever waits for them hears of a fault; nobody waits yet.
+  for (const one of [proof, plots]) one.catch(() => {});
+  return { proof, plots };
 }
 
 /** The PDF library is loaded only here, so that no other command waits for it. */
 async function drawn(
   world: World,
   checked: CheckedJob,
-  made: Pick<EnginePackOptions, "fingerprint" | "paper" | "ink" | "board" | "proof" | "stock">,
+  made: Pick<
+    EnginePackOptions,
+    "fingerprint" | "paper" | "ink" | "board" | "proof" | "plots" | "stock"
+  >,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const { PAPER_FONT_FILES, packFiles } = await import("@copperwright/engine/paper");
   const fonts = Object.fromEntries(
