@@ -83,6 +83,7 @@ export {
   type DiagramPlace,
   type DiagramScene,
   diagramScene,
+  loadReader,
   loomRuleOf,
   type MachineScene,
   machineRuleOf,

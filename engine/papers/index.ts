@@ -15,6 +15,7 @@ export {
   buildCards,
   type CavityPlace,
 } from "./build/buildCards.ts";
+export { loadReader } from "./loadText.ts";
 export type { PackPaper } from "./packPaper.ts";
 export { boundPapers, designPapers, packPapers } from "./packPapers.ts";
 export { type PaperInput, paperInput } from "./paperInput.ts";

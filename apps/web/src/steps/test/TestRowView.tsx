@@ -1,7 +1,8 @@
 import type { TestSheetRow } from "@copperwright/engine/scenes";
-import { printQuantity, readNumber } from "@copperwright/engine/words";
+import { printQuantity } from "@copperwright/engine/words";
 import { type ReactNode, useState } from "react";
 import { ask } from "../../engine/engineClient.ts";
+import { readReading } from "../../entry/readReading.ts";
 import { Tick } from "../../frame/marks.tsx";
 import { showSum, useBench } from "../../store/benchStore.ts";
 import { edit } from "../../store/editing.ts";
@@ -42,8 +43,7 @@ export function TestRowView({ row }: { row: TestSheetRow }): ReactNode {
 function ReadField({ row }: { row: TestSheetRow }): ReactNode {
   const [typed, setTyped] = useState<string | null>(null);
   const unit = UNIT_WORDS[row.unit] ?? row.unit;
-  const read =
-    typed === null || typed.trim() === "" ? null : readNumber(typed.replace(/[^\d.,+−-]+$/, ""));
+  const read = typed === null ? null : readReading(typed, row.unit);
   const isBad = typed !== null && typed.trim() !== "" && read === null;
   const take = (): void => {
     if (read === null) return;
@@ -71,7 +71,7 @@ function ReadField({ row }: { row: TestSheetRow }): ReactNode {
         }}
         onBlur={take}
       />
-      {isBad && <span className="note">no number: type it in {unit}</span>}
+      {isBad && <span className="note">type a number in {unit}</span>}
     </label>
   );
 }

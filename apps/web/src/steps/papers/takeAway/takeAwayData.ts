@@ -3,6 +3,7 @@ import type { PackIssue } from "@copperwright/engine/paper";
 import {
   type BuildCard,
   buildCards,
+  loadReader,
   type TestSheetSection,
   testSheetOf,
 } from "@copperwright/engine/scenes";
@@ -50,6 +51,7 @@ export function takeAwayData(checked: CheckedJob, issue: PackIssue | null = null
   const { design, result } = checked;
   const { job } = design;
   const { machine, supply } = job;
+  const loadOf = loadReader(job);
   const number = new Map(job.wires.map((wire) => [wire.id, wire.number ?? wire.id]));
   return {
     job: job.id,
@@ -64,7 +66,7 @@ export function takeAwayData(checked: CheckedJob, issue: PackIssue | null = null
     fuses: result.fuses.map(({ fuse, ratingA, dies, protects }) => ({
       fuse,
       ratingA,
-      dies,
+      dies: [...new Set(dies.map(loadOf))],
       wires: protects.map((id) => number.get(id) ?? id),
     })),
     circuits: job.circuits.map(({ id, name }) => ({

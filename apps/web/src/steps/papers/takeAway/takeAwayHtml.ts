@@ -1,4 +1,4 @@
-import { wireColourValue } from "@copperwright/engine/words";
+import { isLight, wireColourValue } from "@copperwright/engine/words";
 import type { CircuitPage, FusePage, TakeAwayData } from "./takeAwayData.ts";
 import { TAKE_AWAY_SCRIPT } from "./takeAwayScript.ts";
 import { TAKE_AWAY_STYLE } from "./takeAwayStyle.ts";
@@ -16,8 +16,8 @@ export function takeAwayHtml(data: TakeAwayData): string {
 <title>${text(data.name)}</title><style>${TAKE_AWAY_STYLE}</style></head><body>
 <header><h1>${text(machine)}</h1><p>${text(data.name)}</p><p>${text(job)}, revision ${revision} · ${text(supply)} · <b>${text(verdict)}</b></p>
 <p class="note">Ticks and readings stay in this browser until they are saved as a file; the bench takes that file back under Papers.</p>
-<p><label>done by <input id="by" maxlength="40" autocomplete="name"></label> <button id="save">save the ticks as a file</button> <span id="count"></span></p>
-<nav><a href="#build">Build</a> <a href="#test">Test</a> <a href="#faults">Find a fault</a></nav></header>
+<p><label>done by <input id="by" maxlength="40" autocomplete="name"></label></p></header>
+<nav><a href="#build">Build</a> <a href="#test">Test</a> <a href="#faults">Find a fault</a> <button id="save">save the ticks</button> <span id="count" class="note" role="status"></span></nav>
 <main><section id="build"><h2>Build</h2>${data.cards.map(cardHtml).join("")}</section>
 <section id="test"><h2>Test</h2><p class="caution">Never power a new loom from a charged battery without a current limit. The earthed battery lead comes off first and goes back last.</p>
 ${data.sections.map((section) => `<h3>${text(section.heading)}</h3><p class="note">${text(section.lead)}</p>${section.rows.map(rowHtml).join("")}`).join("")}</section>
@@ -53,15 +53,15 @@ function bandHtml({ colour }: Card): string {
   const thread =
     tracer === null
       ? ""
-      : `<line x1="0" x2="600" y1="10" y2="10" stroke="${tracer}" stroke-width="7" stroke-dasharray="26 16"/>`;
-  return `<svg class="band" viewBox="0 0 600 20" preserveAspectRatio="none" aria-hidden="true"><rect width="600" height="20" fill="#15201D"/><rect y="2" width="600" height="16" fill="${main}"/>${thread}</svg>`;
+      : `<line x1="0" x2="600" y1="10" y2="10" stroke="${isLight(main) ? "#15201D" : "#FFFFFF"}" stroke-width="11" stroke-dasharray="26 16"/><line x1="0" x2="600" y1="10" y2="10" stroke="${tracer}" stroke-width="7" stroke-dasharray="26 16"/>`;
+  return `<svg class="band" viewBox="0 0 600 20" preserveAspectRatio="none" aria-hidden="true"><rect width="600" height="20" fill="var(--ink)"/><rect y="2" width="600" height="16" fill="${main}"/>${thread}</svg>`;
 }
 
 function rowHtml(row: Row): string {
   const limits = `${row.least === undefined ? "" : ` data-least="${row.least}"`}${row.most === undefined ? "" : ` data-most="${row.most}"`}`;
   const field = row.isRead
     ? `<input inputmode="decimal" aria-label="read, ${text(row.what)}" placeholder="${text(row.unit)}" data-test="${text(row.test)}" data-subject="${text(row.subject)}" data-unit="${text(row.unit)}"${limits} value="${row.readValue ?? ""}"><output></output>`
-    : tickHtml("build", row.subject, "tested");
+    : tickHtml("build", row.subject, "tested", row.what);
   return `<div class="row"><span><b>${text(row.what)}</b><br><span class="note">${text(row.group === "" ? row.note : `${row.group}. ${row.note}`)}</span></span><span class="right"><b>${text(row.expected)}</b><br><span class="note">${text(row.limit)}</span></span><span>${field}</span></div>`;
 }
 
@@ -71,8 +71,8 @@ const fuseHtml = ({ fuse, ratingA, dies, wires }: FusePage): string =>
 const circuitHtml = ({ name, wires }: CircuitPage): string =>
   `<article><h3>${text(name)}</h3><ul>${wires.map((wire) => `<li><b>${text(wire.number)}</b> ${text(wire.colour)}: ${text(wire.from)} to ${text(wire.to)}</li>`).join("")}</ul></article>`;
 
-const tickHtml = (kind: string, subject: string, done: string): string =>
-  `<input type="checkbox" data-kind="${kind}" data-subject="${text(subject)}" data-done="${done}">`;
+const tickHtml = (kind: string, subject: string, done: string, label?: string): string =>
+  `<input type="checkbox"${label === undefined ? "" : ` aria-label="done: ${text(label)}"`} data-kind="${kind}" data-subject="${text(subject)}" data-done="${done}">`;
 
 const ENTITIES: Readonly<Record<string, string>> = {
   "&": "&amp;",

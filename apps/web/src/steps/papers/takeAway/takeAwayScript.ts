@@ -8,18 +8,27 @@ let kept = {};
 try { kept = JSON.parse(localStorage.getItem(place) || "{}"); } catch { kept = {}; }
 const by = document.getElementById("by");
 by.value = kept.by || "";
-const number = (words) => words.trim() === "" ? null : Number(words.replace(",", ".").replace("\\u2212", "-").replace(/[^0-9.eE+-].*$/, ""));
+const OTHER_NAMES = { ohm: ["ohms", "\\u03a9"], Mohm: ["Mohms", "M\\u03a9"], V: ["v"], A: ["a"], W: ["w"] };
+function reading(field) {
+  const unit = field.dataset.unit;
+  const [, figure, letters] = /^\\s*([\\d.,+\\-\\u2212]*)\\s*(.*?)\\s*$/.exec(field.value);
+  const plain = figure.replace("\\u2212", "-");
+  const isOwn = letters === "" || letters === unit || (OTHER_NAMES[unit] || []).includes(letters);
+  const isNumber = /^[+-]?(\\d{1,9}([.,]\\d{0,9})?|[.,]\\d{1,9})$/.test(plain) && !/^[+-]?[1-9]\\d{0,2},\\d{3}$/.test(plain);
+  return isOwn && isNumber ? Number(plain.replace(",", ".")) : null;
+}
 const isTick = (field) => field.type === "checkbox";
 function judge(field) {
   if (isTick(field)) return;
   const says = field.nextElementSibling;
-  const read = number(field.value);
-  const isBad = field.value.trim() !== "" && !Number.isFinite(read);
+  const read = reading(field);
+  const isBad = field.value.trim() !== "" && read === null;
+  field.setAttribute("aria-invalid", String(isBad));
   const low = field.dataset.least !== undefined && read < Number(field.dataset.least);
   const high = field.dataset.most !== undefined && read > Number(field.dataset.most);
   const hasLimit = field.dataset.least !== undefined || field.dataset.most !== undefined;
   const outside = read !== null && !isBad && (low || high);
-  says.textContent = isBad ? "no number" : read === null ? "" : outside ? "outside" : hasLimit ? "good" : "noted";
+  says.textContent = isBad ? "type a number in " + field.dataset.unit : read === null ? "" : outside ? "outside" : hasLimit ? "good" : "noted";
   says.className = outside || isBad ? "outside" : "";
 }
 function keep() {
@@ -44,8 +53,8 @@ document.getElementById("save").addEventListener("click", () => {
   const pad = (count) => String(count).padStart(2, "0");
   const date = day.getFullYear() + "-" + pad(day.getMonth() + 1) + "-" + pad(day.getDate());
   const ticks = fields.filter((field) => isTick(field) && field.checked).map((field) => ({ subject: field.dataset.subject, done: field.dataset.done }));
-  const readings = fields.filter((field) => !isTick(field) && Number.isFinite(number(field.value)) && field.value.trim() !== "")
-    .map((field) => ({ test: field.dataset.test, subject: field.dataset.subject, unit: field.dataset.unit, read: number(field.value) }));
+  const readings = fields.filter((field) => !isTick(field) && reading(field) !== null)
+    .map((field) => ({ test: field.dataset.test, subject: field.dataset.subject, unit: field.dataset.unit, read: reading(field) }));
   const file = { copperwrightTicks: 1, ...facts, by: by.value || "somebody", date, ticks, readings };
   const link = document.createElement("a");
   link.href = "data:application/json;charset=utf-8," + encodeURIComponent(JSON.stringify(file, null, 1));
