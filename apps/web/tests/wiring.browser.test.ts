@@ -74,6 +74,12 @@ describe("joints and connectors", () => {
     await all.focus();
     await page.keyboard.press("Enter");
     const split = form.getByRole("button", { name: /^split \d+ wires there$/ });
+    await form
+      .getByText(/made with 12 cavities at most, and \d\d wires would go through/)
+      .waitFor();
+    expect(await split.isDisabled()).toBe(true);
+    await form.getByRole("button", { name: "none", exact: true }).press("Enter");
+    for (const at of [0, 1, 2]) await form.getByRole("checkbox").nth(at).press("Space");
     await split.focus();
     await page.keyboard.press("Enter");
     await soon(() => undoWords(page)).toMatch(/^split \d+ wires$/);

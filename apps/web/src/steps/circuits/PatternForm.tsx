@@ -51,7 +51,16 @@ export function PatternForm({
           />
         ))}
       </div>
-      {missing.length === 0 && <PatternOutcome id={pattern.id} text={text} figures={figures} />}
+      {missing.length === 0 && (
+        <PatternOutcome
+          id={pattern.id}
+          text={text}
+          figures={figures}
+          hasLater={pattern.asks.some(
+            ({ id, kind }) => kind === "number" && figures[id] === undefined,
+          )}
+        />
+      )}
       <div className="slip-verbs">
         <button
           type="button"
@@ -70,10 +79,15 @@ export function PatternForm({
 }
 
 /** Before it is put on: when its loads are to work, and what it would lead to. */
-function PatternOutcome(asked: {
+function PatternOutcome({
+  hasLater,
+  ...asked
+}: {
   readonly id: string;
   readonly text: Text;
   readonly figures: Figures;
+  /** A figure that may come later has not come yet. */
+  readonly hasLater: boolean;
 }): ReactNode {
   const job = useBench((bench) => bench.document!.job);
   const { answer, isStale } = useAnswer("circuitsPattern", asked);
@@ -84,6 +98,11 @@ function PatternOutcome(asked: {
       <p className="note">
         Its wires take the machine's own colours where it has them, else colours that are free.
       </p>
+      {hasLater && (
+        <p className="note">
+          A load whose figure is still to come is not in the check yet, nor in what should work.
+        </p>
+      )}
       <ConsequenceLine operation={isStale ? null : answer.operation} />
     </div>
   );

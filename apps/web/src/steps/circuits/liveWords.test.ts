@@ -18,14 +18,14 @@ const job = {
 
 it("says when, in the names of the switches and their positions", () => {
   expect(liveWords(job, [{ positions: { KEY: ["ON", "PARK"] } }])).toBe(
-    "Its loads are to work as its own switches say, with ignition key on on or PARK.",
+    "Its loads are to work as its own switches say, with ignition key at on or PARK.",
   );
   expect(
     liveWords(job, [
       { positions: { KEY: ["PARK"], LSW: ["H"] }, flash: "on" },
       { positions: { KEY: ["ON"] } },
     ]),
-  ).toContain("ignition key on PARK and LSW on H and the flasher closed; or ignition key on on");
+  ).toContain("ignition key at PARK and LSW at H and the flasher closed; or ignition key at on");
 });
 
 it("tells always, never and not told apart", () => {

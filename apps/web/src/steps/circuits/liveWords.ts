@@ -15,7 +15,7 @@ export function liveWords({ parts }: Job, live: Terms | null): string {
         const nameOf = (position: string): string =>
           (part?.kind === "switch" && part.positions.find((one) => one.id === position)?.name) ||
           position;
-        return `${part?.name || id} on ${allowed.map(nameOf).join(" or ")}`;
+        return `${part?.name || id} at ${allowed.map(nameOf).join(" or ")}`;
       }),
       ...(flash === undefined ? [] : ["the flasher closed"]),
     ].join(" and "),

@@ -1,3 +1,4 @@
+import type { Job } from "@copperwright/engine";
 import { type ReactNode, useState } from "react";
 import { useAnswer } from "../../engine/useAnswer.ts";
 import { SelectField } from "../../entry/SelectField.tsx";
@@ -26,7 +27,11 @@ export function ConnectorForm({ wire, onDone }: ConnectorFormProps): ReactNode {
     ...(wire === null ? [] : [wire]),
     ...offered.map(({ id }) => id).filter((id) => ticked.has(id)),
   ];
-  const isReady = (into !== "" || made.kind !== "") && ids.length > 0;
+  const { answer: kinds } = useAnswer("circuitsConnectorKinds", null);
+  const kind = kinds?.find(({ id }) => id === (known?.kind ?? made.kind));
+  const wanted = ids.length + (known === undefined ? 0 : wiresIn(job, known.id));
+  const tooMany = kind?.mostCount != null && wanted > kind.mostCount ? kind.mostCount : null;
+  const isReady = tooMany === null && (into !== "" || made.kind !== "") && ids.length > 0;
   const put = async (): Promise<void> => {
     const numberOf = (id: string): string => job.wires.find((one) => one.id === id)?.number ?? id;
     const what = ids.length === 1 ? `split wire ${numberOf(ids[0]!)}` : `split ${ids.length} wires`;
@@ -59,11 +64,26 @@ export function ConnectorForm({ wire, onDone }: ConnectorFormProps): ReactNode {
           onTicked={setTicked}
         />
       )}
+      {tooMany !== null && (
+        <p className="note" role="alert">
+          That kind is made with {tooMany} cavities at most, and {wanted} wires would go through it.
+          Take fewer wires, a larger kind or a second connector.
+        </p>
+      )}
       <button type="button" className="act" disabled={!isReady} onClick={() => void put()}>
         {ids.length > 1 ? `split ${ids.length} wires there` : "split it there"}
       </button>
     </>
   );
+}
+
+/** Cavities of a connector that wires lie in. */
+function wiresIn({ wires }: Job, connector: string): number {
+  const cavities = wires
+    .flatMap(({ from, to }) => [from, to])
+    .filter((pin) => pin.startsWith(`${connector}.`))
+    .map((pin) => pin.slice(0, -1));
+  return new Set(cavities).size;
 }
 
 interface Made {
