@@ -25,6 +25,8 @@ export interface SolveOptions {
   readonly maxIterationCount?: number;
   /** Whether `branchSlopeS` is wanted; it stays empty otherwise. Default true. */
   readonly slopes?: boolean;
+  /** Room the solution is laid into, where it fits: whoever gives it reads the solution before giving it again. Default: fresh. */
+  readonly into?: Float64Array;
 }
 
 /** How a solve ended. */

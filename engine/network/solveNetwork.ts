@@ -71,9 +71,12 @@ export function readSolution(
   const { nodeCount } = network;
   const branchCount = network.branches.length;
   const slopeCount = (options.slopes ?? true) ? branchCount : 0;
-  const all = new Float64Array(nodeCount + branchCount + slopeCount + shorts.length);
-  const part = piecesOf(all);
-  const nodeV = part(nodeCount);
+  const count = nodeCount + branchCount + slopeCount + shorts.length;
+  const { into } = options;
+  const part = piecesOf(
+    into !== undefined && into.length >= count ? into : new Float64Array(count),
+  );
+  const nodeV = part(nodeCount).fill(0);
   for (let j = 0; j < pattern.unknownCount; j++) {
     nodeV[pattern.nodeAtPosition[j]!] = work.positionV[j]!;
   }

@@ -70,6 +70,8 @@ export interface CompiledJob {
   readonly networkState: (state: QuickState) => NetworkState;
   /** Settled from released (and held) relays. */
   readonly solve: (state: QuickState) => QuickSolution;
+  /** The same, good until the next glance: for callers that read it at once. Large solutions cost more to keep than to find. */
+  readonly glance: (state: QuickState) => QuickSolution;
   /**
    * A state known to end like one solved before, from where that ended; null where it does not rest there. Its trail is the
    * caller's to tell.
@@ -139,7 +141,10 @@ function compiledJob(
   const { jobNetwork, compiledNetwork, networkState } = from;
   const sources = placedSources(jobNetwork);
   const still = stillSupplies(sources);
-  const settle = (state: QuickState, from: QuickSolution | null = null) => {
+  const room = new Float64Array(
+    jobNetwork.nodes.names.length + jobNetwork.elements.length + MOST_GLANCED_SHORTS,
+  );
+  const settle = (state: QuickState, { from = null, into }: Way) => {
     const set = networkState(state);
     const start = from === null ? set.relays.map((relay) => relay.held) : from.pulled;
     const mostA = isTrailed ? new Float64Array(jobNetwork.elements.length) : null;
@@ -152,6 +157,7 @@ function compiledJob(
         overrides,
         shorts: set.shorts,
         slopes: false,
+        ...(into && { into }),
         ...(mostA !== null && { mostA }),
         isRefined: from !== null,
         ...(initialV !== null && { initialV }),
@@ -159,13 +165,10 @@ function compiledJob(
     };
     return { set, mostA, ...settleSupplies({ sources, still, state, set, once }) };
   };
-  const solved = (state: QuickState): QuickSolution => {
-    const { settlement, supplies, mostA, set, overrides } = settle(state);
+  const solved = (state: QuickState, way: Way = {}): QuickSolution => {
+    const { settlement, supplies, mostA, set, overrides } = settle(state, way);
     const { network } = jobNetwork;
-    const trail =
-      mostA === null
-        ? { network, mostA: NO_CURRENTS, leastMarginV: Number.NEGATIVE_INFINITY }
-        : { network, mostA, leastMarginV: settlement.leastMarginV };
+    const trail = trailOf(network, mostA, settlement);
     return quickSolution(settlement, supplies, { ...set, overrides }, network, trail);
   };
   return {
@@ -174,9 +177,10 @@ function compiledJob(
       jobNetwork.elements.flatMap(({ kind, of }, k) => (kind === "wire" ? [[of, k] as const] : [])),
     ),
     nets: currentNets(jobNetwork),
-    solve: solved,
+    solve: (state) => solved(state),
+    glance: (state) => solved(state, { into: room }),
     solveFrom: (state, was) => {
-      const { settlement, supplies, set, overrides } = settle(state, was);
+      const { settlement, supplies, set, overrides } = settle(state, { from: was });
       const isAtRest = settlement.roundCount === 1 && supplies.roundCount === 1;
       const under = { ...set, overrides };
       const { network } = jobNetwork;
@@ -184,11 +188,29 @@ function compiledJob(
       return isAtRest && solution.converged ? solution : null;
     },
     solveBoth: (state) => {
-      const { set, overrides, supplies } = settle(state);
+      const { set, overrides, supplies } = settle(state, {});
       const both = settleRelays(compiledNetwork, set.relays, { overrides, shorts: set.shorts });
       return { ...both, supplies, networkState: { ...set, overrides } };
     },
   };
+}
+
+/** How a state is settled: from where another ended, and into which room. */
+interface Way {
+  readonly from?: QuickSolution | null;
+  readonly into?: Float64Array;
+}
+
+/** Shorts of a state that fit into the room of glances beside volts and currents; of more the solution is laid out afresh. */
+const MOST_GLANCED_SHORTS = 8;
+function trailOf(
+  network: Network,
+  mostA: Float64Array | null,
+  { leastMarginV }: RelaySettlement,
+): RelayTrail {
+  return mostA === null
+    ? { network, mostA: NO_CURRENTS, leastMarginV: Number.NEGATIVE_INFINITY }
+    : { network, mostA, leastMarginV };
 }
 
 const NO_CURRENTS = new Float64Array(0);

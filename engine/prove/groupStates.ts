@@ -52,7 +52,7 @@ export function groupingOf(
     const possible = space.completed(positions, engine);
     const full = possible ?? positions;
     const key = possible === null ? JSON.stringify(positions) : Object.values(possible).join("|");
-    const answer = pulledKnown.get(key) ?? solver.solve(space.quick(full, STILL)).pulled;
+    const answer = pulledKnown.get(key) ?? solver.glance(space.quick(full, STILL)).pulled;
     pulledKnown.set(key, answer);
     return answer;
   };
@@ -84,7 +84,7 @@ export function heaviestRest(
   const battery = elements.findIndex(({ kind }) => kind === "emf");
   if (battery < 0) return {};
   const drawnA = (full: Assignment): number =>
-    Math.abs(solver.solve(space.quick(full, engine)).elementA[battery]!);
+    Math.abs(solver.glance(space.quick(full, engine)).elementA[battery]!);
   const starts = startingSwitches(solver);
   let best = space.completed({}, engine) ?? {};
   let bestA = drawnA(best);
@@ -111,35 +111,44 @@ function startingSwitches({ compiled: { job } }: ProofSolver): ReadonlySet<strin
   );
 }
 
-/**
- * Every combination of every group that the job's exclusions leave, as real states.
- *
- * @param mostCount  of a group with more combinations only rows in which any four of its variables meet in every way.
- */
+/** Every combination of every group that the job's exclusions leave, as real states. */
 export function groupStates(
   space: StateSpace,
   grouping: Grouping,
   engine: EngineState,
   heaviest: Assignment,
-  mostCount = Number.POSITIVE_INFINITY,
 ): readonly GroupState[] {
-  return grouping.groups.flatMap((group, groupIndex) =>
-    combinationsWithin(space, group.variables, mostCount).flatMap((combination): GroupState[] => {
-      const given = { ...group.context, ...combination };
-      const light = space.completed(given, engine);
-      const heavy = space.completed(given, engine, heaviest);
-      if (light === null || heavy === null) return [];
-      return [
-        {
-          group,
-          groupIndex,
-          given,
-          engine,
-          light: space.quick(light, engine),
-          heavy: space.quick(heavy, engine),
-        },
-      ];
-    }),
+  return groupCombinations(space, grouping).flatMap((combination): GroupState[] => {
+    const light = space.completed(combination.given, engine);
+    const heavy = space.completed(combination.given, engine, heaviest);
+    if (light === null || heavy === null) return [];
+    return [
+      {
+        ...combination,
+        engine,
+        light: space.quick(light, engine),
+        heavy: space.quick(heavy, engine),
+      },
+    ];
+  });
+}
+
+/**
+ * Every combination of every group, whether or not the job's exclusions leave it.
+ *
+ * @param mostCount  of a group with more combinations only rows in which any four of its variables meet in every way.
+ */
+export function groupCombinations(
+  space: StateSpace,
+  { groups }: Grouping,
+  mostCount = Number.POSITIVE_INFINITY,
+): readonly Pick<GroupState, "group" | "groupIndex" | "given">[] {
+  return groups.flatMap((group, groupIndex) =>
+    combinationsWithin(space, group.variables, mostCount).map((combination) => ({
+      group,
+      groupIndex,
+      given: { ...group.context, ...combination },
+    })),
   );
 }
 

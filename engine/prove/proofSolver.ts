@@ -40,6 +40,8 @@ export interface ProofSolver {
   /** Positions of the relays on the battery alone, by full state as JSON: asked for again and again while groups are made. */
   readonly pulledKnown: Map<string, readonly boolean[]>;
   readonly solve: (state: QuickState) => QuickSolution;
+  /** As `solve`, good until the next glance. */
+  readonly glance: (state: QuickState) => QuickSolution;
   readonly solveBoth: (state: QuickState) => BothSolutions;
   /** Power over rated power of every load, alternating ones as solved apart. */
   readonly shares: (
@@ -89,6 +91,11 @@ export function proofSolver(
     pulledKnown: new Map(),
     solve: (state) => {
       const solution = compiled.solve(state);
+      count(solution.kclResidualA);
+      return solution;
+    },
+    glance: (state) => {
+      const solution = compiled.glance(state);
       count(solution.kclResidualA);
       return solution;
     },

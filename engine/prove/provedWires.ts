@@ -99,7 +99,7 @@ function bridged({ solver, states }: ProofPlan, tallies: CurrentTallies, ref: st
   // Other groups feed the load in none of their combinations or in all: its own hold every way.
   for (const { light, engine, group } of states) {
     if (engine.mode === "running" || !group.elements.has(found.element)) continue;
-    const { nodeV, pulled } = solver.solve(light);
+    const { nodeV, pulled } = solver.glance(light);
     if (!(Math.abs(nodeV[node]!) > liveV)) continue;
     fedCount++;
     raise(largestA, bridgedCurrents(solver, light, pulled, short));

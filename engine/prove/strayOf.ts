@@ -1,5 +1,5 @@
 import { expectedOf, type OperateState, type QuickState } from "../operate/index.ts";
-import { groupingOf, groupStates } from "./groupStates.ts";
+import { groupCombinations, groupingOf } from "./groupStates.ts";
 import type { OpenPlace } from "./openPlaces.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import type { Assignment } from "./stateSpace.ts";
@@ -49,7 +49,7 @@ export function strayOf(
   wholes: Map<string, WholeState> = new Map(),
   mostCount = MOST_COMBINATIONS,
 ): StrayPart {
-  const { solver, space, still, heaviest } = plan;
+  const { solver, space, still } = plan;
   const engine = space.engines[0]!;
   const grouping = groupingOf(solver, space, {
     running: false,
@@ -65,8 +65,7 @@ export function strayOf(
     if (full === null || looked.visit(full) === 0) return;
     if (combinationCount(plan, group) > mostCount) queue.push({ given, group });
   };
-  for (const { group, given } of groupStates(space, grouping, engine, heaviest, mostCount))
-    visit(given, group);
+  for (const { group, given } of groupCombinations(space, grouping, mostCount)) visit(given, group);
   // Where something strays, so does something else one switch away: from what is found each switch is moved by itself.
   for (let k = 0; k < queue.length && k < MOST_NEIGHBOURHOODS; k++) {
     const { given, group } = queue[k]!;
@@ -98,7 +97,7 @@ export interface WholeState {
 }
 
 function wholeState({ solver }: ProofPlan, state: QuickState): WholeState {
-  const solution = solver.solve(state);
+  const solution = solver.glance(state);
   const carries = new Uint8Array(solution.elementA.length);
   solution.elementA.forEach((currentA, k) => {
     carries[k] = Number(Math.abs(currentA) > CARRIES_NOTHING_A);
@@ -127,7 +126,7 @@ function lookedAt(plan: ProofPlan, place: OpenPlace, wholes: Map<string, WholeSt
     }
     counts.stateCount++;
     const state = { ...whole, open: [place.name] };
-    const shares = solver.shares(state, solver.solve(state));
+    const shares = solver.shares(state, solver.glance(state));
     const wholeShares = before.shares;
     let newCount = 0;
     for (const stray of straysIn(plan, { state, wholeShares, shares })) {

@@ -68,7 +68,7 @@ function cornerOf(plan: ProofPlan, corner: Corner, still: MergedFirst["states"])
   for (const { stateIndex, lit } of still) {
     const { group, light } = plan.states[stateIndex]!;
     const usual = new Set(lit);
-    const solution = there.solve(light);
+    const solution = there.glance(light);
     const shares = there.shares(light, solution);
     if (!isStarting(solution.elementA, starters)) {
       raise(largestA, solution.elementA);

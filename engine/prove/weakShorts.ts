@@ -21,7 +21,7 @@ export function weakestShort(
   { place, to, state, cut }: WorstShort,
 ): { readonly currentA: number; readonly opensMaxS: number | null } {
   const element = plan.solver.compiled.elementOfConductor.get(wire)!;
-  const solution = weak.solve({ ...state, short: [{ a: place, b: to, ohm: DEAD_SHORT_OHM }] });
+  const solution = weak.glance({ ...state, short: [{ a: place, b: to, ohm: DEAD_SHORT_OHM }] });
   const currentA = Math.abs(solution.elementA[element]!);
   const fuses = fusesOf(plan.input.job);
   const times = cut.map((id) => fuseOpensS(fuses.get(id)!, currentA / cut.length).maxS);
