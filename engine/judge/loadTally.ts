@@ -95,7 +95,7 @@ export function loadTally(compiled: CompiledJob): LoadTally {
 }
 
 /** Of states alike the first stands, whatever a solve left in the last digits. */
-const MORE_RATIO = 1e-9;
+const MORE_RATIO = 1e-7;
 const isMore = (value: number, than: number): boolean =>
   value > than + MORE_RATIO * (1 + Math.abs(than));
 

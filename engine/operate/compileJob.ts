@@ -12,6 +12,7 @@ import {
 } from "../network/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { buildJobNetwork, type JobNetwork } from "./buildJobNetwork.ts";
+import type { RelayTrail } from "./carriedOver.ts";
 import { type CurrentNets, currentNets } from "./currentNets.ts";
 import type { Conditions } from "./networkContext.ts";
 import type { BatteryRequest } from "./operateResult.ts";
@@ -39,15 +40,6 @@ export interface QuickSolution {
   readonly network: Network;
   /** How the relays came to rest, from all released. */
   readonly trail: RelayTrail;
-}
-
-/** What the way of the relays of a state depended on. */
-export interface RelayTrail {
-  readonly network: Network;
-  /** By element: largest |current| in any network on the way, A. */
-  readonly mostA: Float64Array;
-  /** −Infinity: not known, and nothing may be taken over. */
-  readonly leastMarginV: number;
 }
 
 /** A state settled from released and from pulled relays, with the overrides both were solved under. */

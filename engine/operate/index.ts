@@ -2,6 +2,7 @@
 
 export { type BatterySource, batterySource } from "./batterySource.ts";
 export { buildJobNetwork, type JobNetwork, pinsToTakeApart } from "./buildJobNetwork.ts";
+export { carriedOver, type Ended } from "./carriedOver.ts";
 export {
   type BothSolutions,
   type CompiledJob,

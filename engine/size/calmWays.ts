@@ -35,7 +35,7 @@ export function waysOf(
       const wayIndex = keys.indexOf(place);
       if (wayIndex === null) continue;
       const before = calmest.get(wayIndex);
-      if (before !== undefined && solution.drawnA >= before.solution.drawnA) continue;
+      if (before !== undefined && !isCalmer(solution, before.solution)) continue;
       calmest.set(wayIndex, { state, solution, wayIndex });
     }
   }
@@ -52,6 +52,10 @@ export function waysOf(
     }),
   );
 }
+
+/** Of states that draw alike the first stands, whatever a solve left in the last digits. */
+const isCalmer = (one: DesignSolution, than: DesignSolution): boolean =>
+  one.drawnA < than.drawnA * (1 - 1e-7);
 
 interface Calm {
   readonly state: DesignState;
@@ -101,7 +105,7 @@ function calmed(
         ? { ...calm.state, flash: "off" }
         : { ...calm.state, positions: { ...positions, [id]: rest[id]! } };
     const solution = network.solve(state);
-    if (solution === null || solution.drawnA >= calm.solution.drawnA) continue;
+    if (solution === null || !isCalmer(solution, calm.solution)) continue;
     if (Math.abs(solution.elementA[place]!) < leastA) continue;
     keys.turnTo(solution.elementA);
     if (keys.indexOf(place) === calm.wayIndex) calm = { ...calm, state, solution };

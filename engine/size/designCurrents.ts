@@ -4,7 +4,12 @@ import { type JobNetwork, resistedAnew } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { lossV, type SolvedWay, waysOf } from "./calmWays.ts";
 import { chargeWays } from "./chargeWays.ts";
-import { type DesignNetwork, type DesignSolution, designNetwork } from "./designNetwork.ts";
+import {
+  type DesignNetwork,
+  type DesignSolution,
+  type DesignsKept,
+  designNetwork,
+} from "./designNetwork.ts";
 import { type DesignState, designStates } from "./designStates.ts";
 
 /** The largest current of a wire and a state it flows in; null for what a generator sends. */
@@ -45,6 +50,7 @@ export interface Drawn {
   readonly lossless: Network;
   /** Another network of the same joins can be laid out like it. */
   readonly order: NetworkOrder;
+  readonly kept: DesignsKept;
   readonly currents: ReadonlyMap<string, DesignCurrent>;
   /** The largest over the states of `ways`. */
   readonly calm: ReadonlyMap<string, DesignCurrent>;
@@ -71,12 +77,16 @@ export function designCurrents(
 ): DesignCurrents {
   const starters = starterLoads(job);
   const isRunning = (load: string): boolean => !starters.has(load);
-  const network = designNetwork(job, conductors, "charging", before?.charging.order, base);
+  const network = designNetwork(job, conductors, "charging", { base, ...before?.charging });
   const charging = drawn(network, before?.charging ?? null, () => {
     const survey = surveyed(job, network, "charging", starters);
     return { survey, ways: waysOf(survey, "continuous", isRunning) };
   });
-  const crankNetwork = designNetwork(job, conductors, "cranking", charging.order, base);
+  const crankNetwork = designNetwork(job, conductors, "cranking", {
+    base,
+    order: charging.order,
+    kept: before?.cranking.kept ?? null,
+  });
   const cranking = drawn(crankNetwork, before?.cranking ?? null, () => {
     const survey = surveyed(job, crankNetwork, "cranking", starters);
     return { survey, ways: waysOf(survey, "cranking", (load) => starters.has(load)) };
@@ -113,7 +123,9 @@ function drawn(
   const { survey, ways } = find();
   const { pattern } = network.compiled();
   const order = { network: lossless, pattern };
-  return { lossless, order, currents: largest(survey), calm: largestOver(network, ways), ways };
+  const { kept } = network;
+  const calm = largestOver(network, ways);
+  return { lossless, order, kept, currents: largest(survey), calm, ways };
 }
 
 function withCharge(
@@ -183,6 +195,10 @@ function largest({ network, solved }: Survey): ReadonlyMap<string, DesignCurrent
   return largestOver(network, solved);
 }
 
+/** Of states alike the first stands, whatever a solve left in the last digits. */
+const MORE_RATIO = 1e-7;
+const MORE_A = 1e-7;
+
 function largestOver(
   network: DesignNetwork,
   solved: readonly { readonly state: DesignState | null; readonly solution: DesignSolution }[],
@@ -193,7 +209,8 @@ function largestOver(
   for (const [index, { solution }] of solved.entries()) {
     for (let i = 0; i < places.length; i++) {
       const currentA = Math.abs(solution.elementA[places[i]!]!);
-      if (currentA > mostA[i]!) [mostA[i], at[i]] = [currentA, index];
+      if (currentA > mostA[i]! * (1 + MORE_RATIO) + MORE_A) at[i] = index;
+      mostA[i] = Math.max(mostA[i]!, currentA);
     }
   }
   const found = new Map<string, DesignCurrent>();

@@ -1,23 +1,24 @@
-import { type Job, loadsOf, presentParts } from "../job/index.ts";
+import { type Job, loadsOf } from "../job/index.ts";
 import {
   type CompiledNetwork,
   compileNetwork,
   type Network,
   type NetworkOrder,
-  settleInPlace,
+  type RelayRule,
 } from "../network/index.ts";
 import {
   buildJobNetwork,
   type Conditions,
   conditionsOf,
+  type Ended,
   type JobElement,
   type JobNetwork,
-  restPositions,
   stateTranslator,
   withCopper,
 } from "../operate/index.ts";
 import type { Conductors } from "../route/index.ts";
 import { figure } from "../tables/index.ts";
+import { carrying, flashing, solvedOnce, solver } from "./designSolver.ts";
 import type { DesignState } from "./designStates.ts";
 import { ringedElements } from "./ringedElements.ts";
 
@@ -39,16 +40,32 @@ export interface DesignNetwork {
   readonly batteryAt: ReadonlySet<number>;
   /** Null where the state does not settle. A state asked for again is not solved again. */
   readonly solve: (state: DesignState) => DesignSolution | null;
+  /** Solutions so far, by what the network sees of their states. */
+  readonly kept: DesignsKept;
   /** The network laid out for solving; another of the same joins can be laid out like it. */
   readonly compiled: () => CompiledNetwork;
 }
 
-export interface DesignSolution {
+export type DesignsKept = ReadonlyMap<string, DesignSolution | null>;
+
+export interface DesignSolution extends Ended {
   /** Current of every element, A, from its first to its second node. */
   readonly elementA: Float64Array;
   readonly nodeV: Float64Array;
   /** What the battery gives, A. */
   readonly drawnA: number;
+  /** Where its relays rest. */
+  readonly pulled: readonly boolean[];
+}
+
+/** What a design network can be made from. */
+export interface DesignFrom {
+  /** See withCopper. */
+  readonly base?: JobNetwork | null;
+  /** See compileNetwork. */
+  readonly order?: NetworkOrder | null;
+  /** Of the same switches, states and joins: see carriedOver. */
+  readonly kept?: DesignsKept | null;
 }
 
 /**
@@ -59,21 +76,18 @@ export interface DesignSolution {
  * @param supply  "charging": the battery post held at the highest volts the regulator makes, and wires, joints, bonds,
  *                fuses and contacts next to nothing. "cranking": a full battery behind its own resistance, and only wires and
  *                fuses without loss, because contacts limit a starter whatever the cable.
- * @param like    see compileNetwork.
- * @param base    see withCopper.
  */
 export function designNetwork(
   job: Job,
   conductors: Conductors,
   supply: "charging" | "cranking",
-  like: NetworkOrder | null = null,
-  base: JobNetwork | null = null,
+  from: DesignFrom = {},
 ): DesignNetwork {
   const conditions = conditionsFor(job, supply);
   const jobNetwork =
-    base === null
+    from.base == null
       ? buildJobNetwork(job, conductors, { conditions })
-      : withCopper(base, job, conductors, conditions);
+      : withCopper(from.base, job, conductors, conditions);
   const { elements } = jobNetwork;
   const loads = new Set(loadsOf(job).map(({ ref }) => ref));
   const lossless = withoutLoss(jobNetwork, loads, supply);
@@ -81,45 +95,25 @@ export function designNetwork(
   // Laid out with the first state asked for: where nothing is asked it need not be.
   let made: CompiledNetwork | null = null;
   const compiled = (): CompiledNetwork => {
-    made ??= compileNetwork(lossless, like);
+    made ??= compileNetwork(lossless, from.order ?? null);
     return made;
   };
   const batteryAt = placesOf(elements, ({ kind, of }) => (kind === "emf" ? of : null));
+  const kept = new Map<string, DesignSolution | null>();
+  const relaysOf = (relays: readonly RelayRule[]): readonly RelayRule[] =>
+    supply === "cranking"
+      ? relays
+      : relays.map((relay) => ({ ...relay, closedOhm: lessOhm(relay.closedOhm) }));
+  const solve = solver(compiled, networkState, relaysOf, batteryAt);
   return {
     elements,
     lossless,
     loadAt: placesOf(elements, ({ of }) => (loads.has(of) ? of : null)),
     conductorAt: placesOf(elements, ({ kind, of }) => (kind === "wire" ? of : null)),
     batteryAt: new Set(batteryAt.keys()),
-    solve: solvedOnce(job, solver(compiled, networkState, supply, batteryAt), flashing(elements)),
+    solve: solvedOnce(job, carrying(lossless, solve, from.kept ?? null), flashing(elements), kept),
+    kept,
     compiled,
-  };
-}
-
-function solver(
-  compiled: () => CompiledNetwork,
-  networkState: ReturnType<typeof stateTranslator>,
-  supply: "charging" | "cranking",
-  batteryAt: ReadonlyMap<number, string>,
-): (state: DesignState) => DesignSolution | null {
-  return (state) => {
-    const made = compiled();
-    const { overrides, relays } = networkState(state);
-    const lossFree = relays.map((relay) => ({
-      ...relay,
-      closedOhm: supply === "charging" ? lessOhm(relay.closedOhm) : relay.closedOhm,
-    }));
-    const held = relays.map((relay) => relay.held);
-    const settled = settleInPlace(made, lossFree, held, { overrides });
-    if (!settled.converged || !settled.settled) return null;
-    // Only volts and currents are wanted, so the slopes a whole solution holds are not made.
-    const elementA = made.work.branchA.slice(0, made.network.branches.length);
-    const nodeV = new Float64Array(made.network.nodeCount);
-    const { nodeAtPosition, unknownCount } = made.pattern;
-    for (let j = 0; j < unknownCount; j++) nodeV[nodeAtPosition[j]!] = made.work.positionV[j]!;
-    let drawnA = 0;
-    for (const k of batteryAt.keys()) drawnA = Math.max(drawnA, Math.abs(elementA[k]!));
-    return { elementA, nodeV, drawnA };
   };
 }
 
@@ -140,42 +134,6 @@ function withoutLoss(
     return { ...branch, law: { kind: "ohm" as const, ohm } };
   });
   return { ...network, branches };
-}
-
-/** Whether the flash makes a difference: the flasher's contact carries something, A. */
-function flashing(elements: readonly JobElement[]): (solution: DesignSolution) => boolean {
-  const contacts = elements.flatMap(({ role }, k) => (role.role === "flasher" ? [k] : []));
-  return ({ elementA }) => contacts.some((k) => Math.abs(elementA[k]!) > LEAK_A);
-}
-
-/** More than any open contact lets through, A. */
-const LEAK_A = 1e-6;
-
-/** Keeps answers by what the network sees of a state: where every switch stands, and the flash. */
-function solvedOnce(
-  job: Job,
-  solve: (state: DesignState) => DesignSolution | null,
-  flashes: (solution: DesignSolution) => boolean,
-): (state: DesignState) => DesignSolution | null {
-  const switches = presentParts(job).flatMap(({ kind, id }) => (kind === "switch" ? [id] : []));
-  const rest = {
-    stopped: restPositions(job, "stopped"),
-    cranking: restPositions(job, "cranking"),
-    running: restPositions(job, "running"),
-  };
-  const known = new Map<string, DesignSolution | null>();
-  return (state) => {
-    const atRest = rest[state.engine.mode];
-    const stands = switches.map((id) => state.positions[id] ?? atRest[id]);
-    const key = `${state.flash} ${stands.join(" ")}`;
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const lit = state.flash === "off" ? known.get(`on ${stands.join(" ")}`) : undefined;
-    if (lit && !flashes(lit)) return lit;
-    const solution = solve(state);
-    known.set(key, solution);
-    return solution;
-  };
 }
 
 function conditionsFor(job: Job, supply: "charging" | "cranking"): Conditions {

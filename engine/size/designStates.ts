@@ -65,8 +65,11 @@ function heaviestOf(
   found: readonly { readonly state: DesignState; readonly weight: number }[],
 ): DesignState | null {
   if (found.length === 0) return null;
-  return found.reduce((most, one) => (one.weight > most.weight ? one : most)).state;
+  return found.reduce((most, one) => (isMore(one.weight, most.weight) ? one : most)).state;
 }
+
+/** Of states that draw alike the first stands, whatever a solve left in the last digits. */
+const isMore = (weight: number, than: number): boolean => weight > than * (1 + 1e-7);
 
 function startStates(job: Job): readonly DesignState[] {
   const hasFlasher = presentParts(job).some((part) => part.kind === "flasher");
