@@ -20,7 +20,9 @@ interface Tracked {
   dropState: FullState | null;
   litCount: number;
   mostW: number;
+  /** Of states as bright the one with fewest switches moved. */
   mostState: FullState | null;
+  mostMovedCount: number;
   mostA: number;
   reversedV: number;
   quietState: FullState | null;
@@ -68,7 +70,11 @@ export function loadTally(compiled: CompiledJob): LoadTally {
         const currentA = Math.abs(solution.elementA[one.elementIndex]!);
         const v = voltsOf(map, solution, one.elementIndex);
         const powerW = v * solution.elementA[one.elementIndex]!;
-        if (isMore(powerW, one.mostW)) one.mostState = state;
+        const isBrighter = isMore(powerW, one.mostW);
+        const isAsBright = powerW > 0 && !isMore(one.mostW, powerW);
+        if (isBrighter || (isAsBright && movedCount < one.mostMovedCount)) {
+          [one.mostState, one.mostMovedCount] = [state, movedCount];
+        }
         if (powerW > one.mostW) one.mostW = powerW;
         if (currentA > one.mostA) one.mostA = currentA;
         if (-v > one.reversedV) one.reversedV = -v;
@@ -137,6 +143,7 @@ const UNSEEN = {
   litCount: 0,
   mostW: 0,
   mostState: null,
+  mostMovedCount: Number.POSITIVE_INFINITY,
   mostA: 0,
   reversedV: 0,
   quietState: null,

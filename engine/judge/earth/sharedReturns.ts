@@ -173,7 +173,7 @@ function worstSymptom(
 }
 
 /** Shares nearer than this are one: the first stands. */
-const ALIKE_RATIO = 1e-7;
+const ALIKE_RATIO = 1e-9;
 
 /** More loads that light tell more; of as many, the one that lights brightest. */
 function tellsMore(stray: Symptom["stray"], than: Symptom["stray"]): boolean {
