@@ -47,7 +47,7 @@ test("a photograph taken without the server is shown at once, outlives the page,
   expect(await sizeShown(page)).toEqual([390, 844]);
   await where(page, /kept on this device, not yet on the server/);
   await page
-    .locator(".saved", { hasText: "a photograph only on this device" })
+    .locator(".saved", { hasText: "1 photograph only here" })
     .waitFor({ state: "attached" });
   expect(await axeFaults(page)).toEqual([]);
   await page.close();

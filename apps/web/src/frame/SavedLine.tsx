@@ -28,7 +28,7 @@ export function SavedLine(): ReactNode {
     >
       <span className={`saved-box ${box}`} aria-hidden="true" /> {words[mark]}
       {photographCount > 0 &&
-        `, ${photographCount === 1 ? "a photograph" : `${photographCount} photographs`} only on this device`}
+        `, ${photographCount} ${photographCount === 1 ? "photograph" : "photographs"} only here`}
     </p>
   );
 }

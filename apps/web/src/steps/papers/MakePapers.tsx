@@ -5,12 +5,14 @@ import { askLong } from "../../engine/engineClient.ts";
 import { faultText } from "../../engine/faultText.ts";
 import { noteStep, say, useBench } from "../../store/benchStore.ts";
 import { useJobText } from "../../store/useJobText.ts";
+import { useProofRun } from "../proof/proofRun.ts";
 import { proveForPapers } from "./keptProof.ts";
 import type { MadeFile, PaperChoice } from "./papersAnswers.ts";
 import { printBytes } from "./usePaperFile.ts";
 
 type Making =
   | { readonly kind: "none" }
+  | { readonly kind: "proving" }
   | { readonly kind: "making"; readonly ratio: number; readonly word: string }
   | { readonly kind: "made"; readonly files: readonly MadeFile[]; readonly of: string };
 
@@ -22,7 +24,7 @@ export function MakePapers({ choice }: { choice: PaperChoice }): ReactNode {
   const asked = `${JSON.stringify(choice)} ${text}`;
   const make = async (): Promise<void> => {
     if (text === null) return;
-    setMaking({ kind: "making", ratio: 0, word: "proving it" });
+    setMaking({ kind: "proving" });
     try {
       await proveForPapers(text);
       const files = await askLong(text, "papersPack", choice, (ratio, word) =>
@@ -35,13 +37,8 @@ export function MakePapers({ choice }: { choice: PaperChoice }): ReactNode {
       say(`The papers could not be made: ${faultText(error)}`);
     }
   };
-  if (making.kind === "making") {
-    return (
-      <p role="status" className="making">
-        <progress value={making.ratio} aria-label="Papers made" /> {making.word}
-      </p>
-    );
-  }
+  if (making.kind === "proving") return <Proving />;
+  if (making.kind === "making") return <Progress ratio={making.ratio} word={making.word} />;
   if (making.kind === "none") {
     return (
       <button type="button" className="act filled" onClick={() => void make()}>
@@ -51,6 +48,20 @@ export function MakePapers({ choice }: { choice: PaperChoice }): ReactNode {
   }
   const { files, of } = making;
   return <MadePapers files={files} name={name} isOld={of !== asked} again={() => void make()} />;
+}
+
+/** The proof goes into the pack, so it comes first; where there is one already it takes no time. */
+function Proving(): ReactNode {
+  const ratio = useProofRun((run) => run.doneRatio);
+  return <Progress ratio={ratio} word="proving it" />;
+}
+
+function Progress({ ratio, word }: { ratio: number; word: string }): ReactNode {
+  return (
+    <p role="status" className="making">
+      <progress value={ratio} aria-label="Papers made" /> {word}
+    </p>
+  );
 }
 
 function MadePapers({
@@ -89,12 +100,18 @@ function MadePapers({
             <button
               type="button"
               className="act small"
+              aria-label={`save ${file}`}
               onClick={() => saveFile(file, bytes, typeOf(file))}
             >
               save
             </button>
             {file.endsWith(".pdf") && (
-              <button type="button" className="act small" onClick={() => printBytes(bytes)}>
+              <button
+                type="button"
+                className="act small"
+                aria-label={`print ${file}`}
+                onClick={() => printBytes(bytes)}
+              >
                 print
               </button>
             )}
