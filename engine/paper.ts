@@ -90,7 +90,7 @@ export interface PackList {
     readonly revision: number;
     readonly date: string;
     /** Changes since that revision that were not saved; absent: none. */
-    readonly changesNotSaved?: number;
+    readonly unsavedCount?: number;
     readonly fingerprint: string;
   };
   readonly paper: PaperSize;
@@ -149,7 +149,7 @@ export async function packFiles(
       name: job.name,
       revision: job.revision,
       date: job.date,
-      ...(input.unsavedCount > 0 && { changesNotSaved: input.unsavedCount }),
+      ...(input.unsavedCount > 0 && { unsavedCount: input.unsavedCount }),
       fingerprint,
     },
     paper,

@@ -102,8 +102,8 @@ export function loadTally(compiled: CompiledJob): LoadTally {
 
 /** Of states alike the first stands, whatever a solve left in the last digits. */
 const MORE_RATIO = 1e-7;
-const isMore = (value: number, than: number): boolean =>
-  value > than + MORE_RATIO * (1 + Math.abs(than));
+const isMore = (value: number, least: number): boolean =>
+  value > least + MORE_RATIO * (1 + Math.abs(least));
 
 /** How far a state is from rest: buttons held and flashers lit, which last a moment, and everything moved. */
 function unrestOf(job: Job) {

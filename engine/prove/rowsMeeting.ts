@@ -34,11 +34,11 @@ export function rowsMeeting(
 }
 
 /**
- * Every choice of `strength` factors with the combinations of their levels no row has met yet. All choices are walked for every fill, in
+ * Every choice of so many factors with the combinations of their levels no row has met yet. All choices are walked for every fill, in
  * order, so that those with the same first factors share the arithmetic of them.
  */
-function openGroups(levelCounts: readonly number[], strength: number) {
-  const groups = choices(levelCounts.length, strength);
+function openGroups(levelCounts: readonly number[], factorCount: number) {
+  const groups = choices(levelCounts.length, factorCount);
   const counts = Int32Array.from(levelCounts);
   const start = new Int32Array(groups.length + 1);
   groups.forEach((factors, g) => {
@@ -65,7 +65,7 @@ function openGroups(levelCounts: readonly number[], strength: number) {
   const walkAll = (row: readonly number[], meets: boolean): number => {
     levels.set(row);
     group = 0;
-    return walk(strength, 0, 0, meets);
+    return walk(factorCount, 0, 0, meets);
   };
   let firstOpen = 0;
   return {

@@ -62,7 +62,7 @@ export function screenedShorts(
   const tally = newTally(shorts);
   const isMany =
     isEverywhere && shorts.pairs.length * shorts.shortOhm.length * ofCount > MOST_OFTEN;
-  const every = isMany ? RARELY_EVERY : CONFIRM_EVERY;
+  const stepCount = isMany ? RARELY_EVERY : CONFIRM_EVERY;
   const screenOf = (pairs: ShortPlan["pairs"]): PairScreen =>
     planPairs(compiled.compiledNetwork, {
       pairs,
@@ -77,7 +77,7 @@ export function screenedShorts(
     if (solve === null) continue;
     const { pulled } = solve([]);
     const voltsOf = tallyPairs(tally, screen, opening);
-    confirm(tally, plan, compiled, { screen, voltsOf, pulled, solve, every });
+    confirm(tally, plan, compiled, { screen, voltsOf, pulled, solve, stepCount });
   }
   const byFuse = (counts: readonly number[]) =>
     Object.fromEntries(shorts.fuseIds.flatMap((id, k) => (id === "" ? [] : [[id, counts[k]!]])));
@@ -163,7 +163,7 @@ function tallyShort(
   tally: Tally,
   opening: readonly (Opening | null)[],
   able: Int32Array,
-  currentAt: (fuse: number) => number,
+  currentAt: (fuseIndex: number) => number,
 ): void {
   let first = -1;
   let firstS = Infinity;
@@ -197,7 +197,7 @@ interface Batch {
   readonly pulled: readonly boolean[];
   readonly solve: SolveInState;
   /** Every so many-th is solved. */
-  readonly every: number;
+  readonly stepCount: number;
 }
 
 type SolveInState = (shorts: readonly Short[]) => RelayStatus;
@@ -219,13 +219,13 @@ function confirm(
   tally: Tally,
   { solver }: ProofPlan,
   { jobNetwork, compiledNetwork }: CompiledJob,
-  { screen, voltsOf, pulled, solve, every }: Batch,
+  { screen, voltsOf, pulled, solve, stepCount }: Batch,
 ): void {
   const { names } = jobNetwork.nodes;
   const { pattern, work } = compiledNetwork;
   const { pairs, shortOhm } = screen.request;
   const count = pairs.length * shortOhm.length;
-  for (let f = tally.screenedCount % every; f < count; f += every) {
+  for (let f = tally.screenedCount % stepCount; f < count; f += stepCount) {
     const pair = Math.floor(f / shortOhm.length);
     const [a, b] = pairs[pair]!;
     const ohm = shortOhm[f % shortOhm.length]!;

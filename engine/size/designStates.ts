@@ -69,7 +69,7 @@ function heaviestOf(
 }
 
 /** Of states that draw alike the first stands, whatever a solve left in the last digits. */
-const isMore = (weight: number, than: number): boolean => weight > than * (1 + 1e-7);
+const isMore = (weight: number, least: number): boolean => weight > least * (1 + 1e-7);
 
 function startStates(job: Job): readonly DesignState[] {
   const hasFlasher = presentParts(job).some((part) => part.kind === "flasher");
