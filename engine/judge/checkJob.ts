@@ -8,7 +8,7 @@ import type { Design, Judge } from "./judge.ts";
 import { judges } from "./judges.ts";
 import { planJob } from "./planJob.ts";
 import { polarityContradiction } from "./polarity/polarityContradiction.ts";
-import { sameLoom } from "./recheck/sameSlices.ts";
+import { sameLoomMap } from "./recheck/sameSlices.ts";
 import { neverCharges } from "./supply/neverCharges.ts";
 import { countsOf, verdictOf, withAcceptances } from "./verdictOf.ts";
 import { wireRowsOf } from "./wireRowsOf.ts";
@@ -74,7 +74,7 @@ function judged(job: Job, design: Design, before: CheckedJob | null): CheckedJob
 /** Judges that read the network, its solutions and what the job says of its states, and nothing else of the design. */
 const OF_THE_NETWORK: ReadonlySet<Judge> = new Set([sharedReturns, neverCharges]);
 
-/** Judges that read where things lie, and nothing else. */
+/** Judges that read where joints and bundles lie, and nothing else. */
 const OF_THE_LOOM: ReadonlySet<Judge> = new Set([jointCrowded]);
 
 function sayings(design: Design, before: CheckedJob | null): CheckedJob["said"] {
@@ -88,10 +88,10 @@ function sayings(design: Design, before: CheckedJob | null): CheckedJob["said"] 
 }
 
 const liesAlike = (before: Design, { job, routed }: Design): boolean =>
-  routed === before.routed &&
+  routed.stretches === before.routed.stretches &&
   job.joints === before.job.joints &&
   job.connectors === before.job.connectors &&
-  sameLoom(before.job, job);
+  sameLoomMap(before.job, job);
 
 function spoken(finding: Finding): SpokenFinding {
   const remedies = finding.remedies.map((remedy) => {

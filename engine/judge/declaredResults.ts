@@ -1,5 +1,5 @@
 import type { Job } from "../job/index.ts";
-import { loadsOf, presentParts } from "../job/index.ts";
+import { loadsOf } from "../job/index.ts";
 import { type CompiledJob, expectedOf, readState } from "../operate/index.ts";
 import { figure } from "../tables/index.ts";
 import { type DeclaredState, declaredStates } from "./declaredStates.ts";
@@ -71,10 +71,15 @@ export function declaredResults(compiled: CompiledJob): readonly DeclaredResult[
 
 /** Whether anything turns the engine over in a state: then other loads are dim or shed by right. */
 export function starterTurns(job: Job, result: DeclaredResult): boolean {
-  const starters = presentParts(job).filter(
-    (part) => part.kind === "motor" && part.use === "starter",
-  );
-  return result.loads.some(
-    ({ load, works }) => works && starters.some(({ id }) => load.startsWith(`${id}:`)),
+  return starterRefs(job).some((ref) =>
+    result.loads.some(({ load, works }) => works && load.startsWith(ref)),
   );
 }
+
+/** What the loads of every starter are named by first. */
+const starterRefs = (job: Job): readonly string[] =>
+  job.parts.flatMap((part) =>
+    part.kind === "motor" && part.use === "starter" && part.status !== "remove"
+      ? [`${part.id}:`]
+      : [],
+  );

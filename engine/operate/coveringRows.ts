@@ -83,18 +83,29 @@ function bestLevel(
   factor: number,
   levelCounts: readonly number[],
 ): number {
-  let [best, mostCount] = [0, -1];
-  for (let level = 0; level < levelCounts[factor]!; level++) {
-    const trial = row.with(factor, level);
-    let newCount = 0;
-    for (const group of touching) {
-      if (group.missingCount === 0) continue;
-      const place = placeIn(group, trial, levelCounts);
-      if (place >= 0 && group.missing[place] === 1) newCount++;
+  const newCounts = new Int32Array(levelCounts[factor]!);
+  const trial = row.with(factor, 0);
+  for (const group of touching) {
+    if (group.missingCount === 0) continue;
+    const first = placeIn(group, trial, levelCounts);
+    if (first < 0) continue;
+    const step = strideOf(group, factor, levelCounts);
+    for (let level = 0; level < newCounts.length; level++) {
+      if (group.missing[first + level * step] === 1) newCounts[level]!++;
     }
-    if (newCount > mostCount) [best, mostCount] = [level, newCount];
+  }
+  let best = 0;
+  for (let level = 1; level < newCounts.length; level++) {
+    if (newCounts[level]! > newCounts[best]!) best = level;
   }
   return best;
+}
+
+/** By how much the place of a combination grows with each level of one of its factors. */
+function strideOf({ factors }: Group, factor: number, levelCounts: readonly number[]): number {
+  let stride = 1;
+  for (let i = factors.length - 1; factors[i] !== factor; i--) stride *= levelCounts[factors[i]!]!;
+  return stride;
 }
 
 function meet(group: Group, row: readonly number[], levelCounts: readonly number[]): void {

@@ -15,6 +15,8 @@ export function remembering(compiled: CompiledJob, before: CompiledJob | null = 
   const carried = carriedOver(compiled.jobNetwork.network);
   const keyOf = keyed(compiled.job);
   const kept = new Map<string, QuickSolution>();
+  // Its solutions alone: were `before` itself held, every check of a long evening would hang on the last one.
+  const earlier = before?.kept;
   const again = (state: QuickState, was: QuickSolution): QuickSolution | null => {
     const isRunning = state.engine?.mode === "running";
     if (isRunning || !was.converged || was.supplies.roundCount !== 1) return null;
@@ -27,7 +29,7 @@ export function remembering(compiled: CompiledJob, before: CompiledJob | null = 
     if (key === null) return compiled.solve(state);
     const known = kept.get(key);
     if (known !== undefined) return known;
-    const was = before?.kept?.get(key);
+    const was = earlier?.get(key);
     const solution = (was === undefined ? null : again(state, was)) ?? compiled.solve(state);
     kept.set(key, solution);
     return solution;

@@ -105,20 +105,22 @@ function waysBetweenPins({ elements, conductorAt, loadAt, batteryAt }: DesignNet
   return (from, to) => {
     const costs = new Map<string, number>(from.map((pin) => [pin, 0]));
     const last = new Map<string, { k: number; from: string }>();
-    const done = new Set<string>();
+    // Reached and not yet gone on from, in the order they were reached in.
+    const open = new Set<string>(from);
     for (;;) {
       let pin: string | null = null;
-      for (const [one, cost] of costs) {
-        if (!done.has(one) && (pin === null || cost < costs.get(pin)!)) pin = one;
+      for (const one of open) {
+        if (pin === null || costs.get(one)! < costs.get(pin)!) pin = one;
       }
       if (pin === null) return null;
       if (to.includes(pin)) return wiresBack(pin, last, conductorAt);
-      done.add(pin);
+      open.delete(pin);
       for (const k of touching.get(pin) ?? []) {
         const next = elements[k]!.from === pin ? elements[k]!.to : elements[k]!.from;
         const cost = costs.get(pin)! + costOf(k);
         if (cost >= (costs.get(next) ?? Number.POSITIVE_INFINITY)) continue;
         costs.set(next, cost);
+        open.add(next);
         last.set(next, { k, from: pin });
       }
     }
