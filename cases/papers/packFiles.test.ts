@@ -79,12 +79,12 @@ describe("a pack", () => {
     };
     const saved = await made(0);
     expect(saved.job).toMatchObject({ revision: 7, date: "2026-03-04" });
-    expect(saved.job).not.toHaveProperty("changesNotSaved");
+    expect(saved.job).not.toHaveProperty("unsavedCount");
     expect(saved.cover).toMatch(/revision 7, 2026-03-04/);
     expect(saved.list).toMatch(/rev 7\b(?!\+)/);
     expect(saved.list).toContain("4 Mar 2026");
     const ahead = await made(2);
-    expect(ahead.job).toMatchObject({ revision: 7, changesNotSaved: 2 });
+    expect(ahead.job).toMatchObject({ revision: 7, unsavedCount: 2 });
     expect(ahead.cover.replace(/\s+/g, " ")).toMatch(/revision 7 and 2 changes .*not yet saved/);
     expect(ahead.list).toContain("rev 7+2");
   });
