@@ -46,14 +46,19 @@ export interface BothSettlements {
   readonly differ: boolean;
 }
 
-/** Settles a state twice, from all released (and held) and from all pulled. */
+/**
+ * Settles a state twice, from all released (and held) and from all pulled.
+ *
+ * @param known  the first of the two, where the same has been settled just now.
+ */
 export function settleRelays(
   compiled: CompiledNetwork,
   relays: readonly RelayRule[],
   options: RelayOptions = {},
+  known: RelaySettlement | null = null,
 ): BothSettlements {
   const held = relays.map((relay) => relay.held);
-  const fromReleased = settleFrom(compiled, relays, held, options);
+  const fromReleased = known ?? settleFrom(compiled, relays, held, options);
   const all = relays.map(() => true);
   const fromPulled = settleFrom(compiled, relays, all, options);
   const differ =

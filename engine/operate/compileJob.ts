@@ -136,7 +136,7 @@ function compiledJob(
   const room = new Float64Array(
     jobNetwork.nodes.names.length + jobNetwork.elements.length + MOST_GLANCED_SHORTS,
   );
-  const settle = (state: QuickState, { from = null, into }: Way) => {
+  const settle = (state: QuickState, { from = null, into, slopes = false }: Way) => {
     const set = networkState(state);
     const start = from === null ? set.relays.map((relay) => relay.held) : from.pulled;
     const mostA = isTrailed ? new Float64Array(jobNetwork.elements.length) : null;
@@ -148,7 +148,7 @@ function compiledJob(
       return settleFrom(compiledNetwork, set.relays, start, {
         overrides,
         shorts: set.shorts,
-        slopes: false,
+        slopes,
         ...(into && { into }),
         ...(mostA !== null && { mostA }),
         isRefined: from !== null,
@@ -180,8 +180,11 @@ function compiledJob(
       return isAtRest && solution.converged ? solution : null;
     },
     solveBoth: (state) => {
-      const { set, overrides, supplies } = settle(state, {});
-      const both = settleRelays(compiledNetwork, set.relays, { overrides, shorts: set.shorts });
+      const { set, overrides, supplies, settlement } = settle(state, { slopes: true });
+      const options = { overrides, shorts: set.shorts };
+      // After one round, from nothing, it was the very solve the first of both asks for.
+      const known = supplies.roundCount === 1 ? settlement : null;
+      const both = settleRelays(compiledNetwork, set.relays, options, known);
       return { ...both, supplies, networkState: { ...set, overrides } };
     },
   };
@@ -191,6 +194,7 @@ function compiledJob(
 interface Way {
   readonly from?: QuickSolution | null;
   readonly into?: Float64Array;
+  readonly slopes?: boolean;
 }
 
 /** Shorts of a state that fit into the room of glances beside volts and currents; of more the solution is laid out afresh. */

@@ -7,6 +7,7 @@ import {
   settleInPlace,
 } from "../network/index.ts";
 import type { CompiledJob, QuickState } from "../operate/index.ts";
+import { CONFIRM_EVERY, confirmStepCount } from "./confirmStepCount.ts";
 import { cellOf, LOWEST_RATIO, type Opening, openingTimes } from "./openingTimes.ts";
 import type { ProofPlan } from "./proofPlan.ts";
 import { type ShortPlan, shortPlan } from "./shortPlan.ts";
@@ -28,10 +29,6 @@ export interface ScreenedShorts {
   readonly sustainedCount: number;
 }
 
-/** Every so many-th screened short is solved in full to measure the screening; of more than a million, more rarely. Primes, so that every resistance has its turn. */
-const CONFIRM_EVERY = 499;
-const RARELY_EVERY = 1499;
-const MOST_OFTEN = 1_000_000;
 /** Smaller currents open no fuse worth the name, A. */
 const LEAST_COMPARED_A = 5;
 
@@ -60,9 +57,9 @@ export function screenedShorts(
   const isEverywhere = shorts.pairs.length * ofCount <= MOST_EVERYWHERE;
   const opening = openingTimes(plan, shorts);
   const tally = newTally(shorts);
-  const isMany =
-    isEverywhere && shorts.pairs.length * shorts.shortOhm.length * ofCount > MOST_OFTEN;
-  const stepCount = isMany ? RARELY_EVERY : CONFIRM_EVERY;
+  const stepCount = isEverywhere
+    ? confirmStepCount(shorts.pairs.length * shorts.shortOhm.length * ofCount)
+    : CONFIRM_EVERY;
   const screenOf = (pairs: ShortPlan["pairs"]): PairScreen =>
     planPairs(compiled.compiledNetwork, {
       pairs,
