@@ -74,7 +74,7 @@ function openFace(pdf: PDFKit.PDFDocument, key: FontFaceKey, read: ReadFaces): P
   read.set(key, { font: font.font, known });
   const whole = font.layoutRun.bind(font);
   font.layoutRun = (text, features) => {
-    const run = known.get(text) ?? whole(text, features);
+    const run = known.get(text) ?? withOwnCharacters(whole(text, features), text);
     known.set(text, run);
     return run;
   };
@@ -98,4 +98,17 @@ function openFace(pdf: PDFKit.PDFDocument, key: FontFaceKey, read: ReadFaces): P
     },
     placed: (text) => font.encode(text, FEATURES),
   };
+}
+
+/**
+ * The run with each glyph standing for the character it was asked for. One glyph may set several (a space and one that does not break), and the library keeps
+ * with it the first it ever met, in whatever document: what is copied out of a page would depend on the papers made before it.
+ */
+function withOwnCharacters(run: GlyphRun, text: string): GlyphRun {
+  const characters = [...text];
+  if (run.glyphs.length !== characters.length) return run;
+  const glyphs = run.glyphs.map((glyph, i) =>
+    Object.create(glyph as object, { codePoints: { value: [characters[i]!.codePointAt(0)] } }),
+  );
+  return Object.create(run, { glyphs: { value: glyphs } });
 }
