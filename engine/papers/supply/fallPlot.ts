@@ -46,7 +46,8 @@ export function fallBlocks(
     if (bar.side === "load") return { ...loadRow(bar, widthMm), keepWithNext };
     const fromMm = NAME_MM + beforeV * scaleMm;
     beforeV += bar.dropV;
-    return { ...stepRow(bar, fromMm, NAME_MM + beforeV * scaleMm), keepWithNext };
+    const goesOn = k > 0 && bars[k - 1]!.side !== "load";
+    return { ...stepRow(bar, fromMm, NAME_MM + beforeV * scaleMm, goesOn), keepWithNext };
   });
 }
 
@@ -82,7 +83,8 @@ const FILL: Readonly<Record<FallStep["side"], ColourToken>> = {
 const smallVolts = (v: number): string =>
   v < 0.01 ? `${printNumber(1000 * v, 0)} mV` : printQuantity(v, "V");
 
-function stepRow({ name, dropV, side }: Bar, fromMm: number, toMm: number): Block {
+/** A bar, and a hair down to the row below; each row draws its own half of it, because a page may part the two. */
+function stepRow({ name, dropV, side }: Bar, fromMm: number, toMm: number, goesOn: boolean): Block {
   const baseMm = ROW_MM / 2 + CAP_MM.text / 2;
   const box = { xMm: 0, yMm: 1.2, widthMm: NAME_MM - 3, heightMm: ROW_MM - 1 };
   const words = fitText(name, box, {
@@ -102,16 +104,19 @@ function stepRow({ name, dropV, side }: Bar, fromMm: number, toMm: number): Bloc
       },
       fill: FILL[side],
     },
-    {
-      kind: "line",
-      from: point(toMm, 1),
-      to: point(toMm, ROW_MM + 1),
-      stroke: { widthMm: LINE_MM.leader, colour: "rule" },
-    },
+    ...(goesOn ? [hair(fromMm, 0, 1)] : []),
+    hair(toMm, 1, ROW_MM),
     textMark(smallVolts(dropV), toMm + 2, baseMm, TEXT_STYLE.text),
   ];
   return { heightMm: ROW_MM, marks };
 }
+
+const hair = (xMm: number, topMm: number, footMm: number): Mark => ({
+  kind: "line",
+  from: point(xMm, topMm),
+  to: point(xMm, footMm),
+  stroke: { widthMm: LINE_MM.leader, colour: "rule" },
+});
 
 function loadRow({ name, dropV }: Bar, widthMm: number): Block {
   const baseMm = ROW_MM / 2 + CAP_MM.text / 2 + 0.5;
