@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { axeFaults } from "./axeFaults.ts";
 import { goToStep, openDemo, type RunningBench, settled, startBench } from "./benchForTests.ts";
+import { soon, undoWords } from "./soon.ts";
 
 let bench: RunningBench;
 beforeAll(async () => {
@@ -10,7 +11,6 @@ beforeAll(async () => {
 afterAll(() => bench.end());
 
 /** What is asked of a worker on a busy machine takes its time. */
-const soon = <T>(read: () => Promise<T>) => expect.poll(read, { timeout: 20_000 });
 
 async function circuits(options = {}): Promise<Page> {
   const { page } = await bench.device(options);
@@ -33,7 +33,6 @@ async function tapWire(page: Page, id: string): Promise<void> {
   await page.getByRole("region", { name: `Wire ${id}` }).waitFor();
 }
 
-const undoWords = (page: Page): Promise<string> => page.locator(".sum-undo .note").innerText();
 const slipName = (page: Page): Promise<string | null> =>
   page.locator(".slip").getAttribute("aria-label");
 

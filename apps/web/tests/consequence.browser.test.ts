@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { axeFaults } from "./axeFaults.ts";
 import { goToStep, openDemo, type RunningBench, startBench } from "./benchForTests.ts";
+import { undoWords } from "./soon.ts";
 
 let bench: RunningBench;
 beforeAll(async () => {
@@ -27,8 +28,6 @@ async function fuse(page: Page): Promise<void> {
   await page.keyboard.press("Enter");
   await page.locator(".slip .figures .field").first().waitFor();
 }
-
-const undoWords = (page: Page): Promise<string> => page.locator(".sum-undo .note").innerText();
 
 test("a rating typed tells its consequence before it is taken, and without a list no price", async () => {
   const { page } = await bench.device();

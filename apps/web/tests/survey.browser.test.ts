@@ -9,6 +9,7 @@ import {
   settled,
   startBench,
 } from "./benchForTests.ts";
+import { soon, undoWords } from "./soon.ts";
 
 let bench: RunningBench;
 beforeAll(async () => {
@@ -17,7 +18,6 @@ beforeAll(async () => {
 afterAll(() => bench.end());
 
 /** What is asked of a worker on a busy machine takes its time. */
-const soon = <T>(read: () => Promise<T>) => expect.poll(read, { timeout: 20_000 });
 
 async function survey(options = {}): Promise<Page> {
   const { page } = await bench.device(options);
@@ -32,7 +32,6 @@ afterEach(async () => {
   for (const context of bench.browser.contexts()) await context.close();
 });
 
-const undoWords = (page: Page): Promise<string> => page.locator(".sum-undo .note").innerText();
 const unknownCount = async (page: Page): Promise<number> =>
   Number(/\d+/.exec(await page.getByRole("button", { name: /Still unknown/ }).innerText())?.[0]);
 

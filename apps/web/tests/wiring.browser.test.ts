@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { axeFaults } from "./axeFaults.ts";
 import { goToStep, openDemo, type RunningBench, settled, startBench } from "./benchForTests.ts";
+import { soon, undoWords } from "./soon.ts";
 
 let bench: RunningBench;
 beforeAll(async () => {
@@ -12,8 +13,6 @@ afterEach(async () => {
   for (const context of bench.browser.contexts()) await context.close();
 });
 
-const soon = <T>(read: () => Promise<T>) => expect.poll(read, { timeout: 20_000 });
-const undoWords = (page: Page): Promise<string> => page.locator(".sum-undo .note").innerText();
 const said = (page: Page): Promise<string> => page.locator(".sum-words").innerText();
 
 async function drawer(page: Page, word: string): Promise<void> {

@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { TextField } from "../../entry/TextField.tsx";
 import { Slip } from "../../frame/Slip.tsx";
 import { useBench } from "../../store/benchStore.ts";
-import { edit } from "../../store/editing.ts";
+import { editField } from "../../store/editField.ts";
 import { bondKinds } from "../wiring/bondKinds.ts";
 import { takeAway } from "../wiring/wiringEdit.ts";
 import { Neighbours } from "./Neighbours.tsx";
@@ -32,9 +32,7 @@ export function BodySlip({ body, at, onClose }: BodySlipProps): ReactNode {
       <TextField
         label="name"
         value={name}
-        onText={(value) =>
-          void edit(`${name}: name`, { op: "set", list: "bodies", id, path: ["name"], value })
-        }
+        onText={(value) => editField(`${name}: name`, { list: "bodies", id }, ["name"], value)}
       />
       <PinList pins={pins} />
       <BondsOf body={id} />

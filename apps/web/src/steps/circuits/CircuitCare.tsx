@@ -4,6 +4,7 @@ import { ask } from "../../engine/engineClient.ts";
 import { SelectField } from "../../entry/SelectField.tsx";
 import { TextField } from "../../entry/TextField.tsx";
 import { useBench } from "../../store/benchStore.ts";
+import { editField } from "../../store/editField.ts";
 import { edit } from "../../store/editing.ts";
 
 /** What a circuit feeds decides how many volts it may lose. */
@@ -52,7 +53,7 @@ export function CircuitCare(): ReactNode {
 function CircuitRow({ circuit, wireCount }: { circuit: Circuit; wireCount: number }): ReactNode {
   const { id, name, dropClass } = circuit;
   const set = (what: string, path: string, value: string): void =>
-    void edit(`${name}: ${what}`, { op: "set", list: "circuits", id, path: [path], value });
+    editField(`${name}: ${what}`, { list: "circuits", id }, [path], value);
   return (
     <li className="circuit-row">
       <TextField

@@ -5,7 +5,7 @@ import { SelectField } from "../../entry/SelectField.tsx";
 import { TextField } from "../../entry/TextField.tsx";
 import { Slip } from "../../frame/Slip.tsx";
 import { useBench } from "../../store/benchStore.ts";
-import { edit } from "../../store/editing.ts";
+import { editField } from "../../store/editField.ts";
 import { jointKinds } from "../wiring/jointKinds.ts";
 import { WhereField } from "../wiring/WhereField.tsx";
 import type { Where } from "../wiring/wiringChange.ts";
@@ -38,7 +38,9 @@ export function JointSlip({ joint, ...same }: SlipProps & { readonly joint: Join
         label="made as"
         value={kind}
         choices={jointKinds}
-        onChoice={(next) => setField("joints", id, `joint ${name}: ${next}`, "kind", next)}
+        onChoice={(next) =>
+          editField(`joint ${name}: ${next}`, { list: "joints", id }, ["kind"], next)
+        }
       />
       <WhereField
         label="sits at"
@@ -73,27 +75,21 @@ export function ConnectorSlip({
           value: one.id,
           word: one.name,
         }))}
-        onChoice={(next) => setField("connectors", id, `connector ${name}: ${next}`, "kind", next)}
+        onChoice={(next) =>
+          editField(`connector ${name}: ${next}`, { list: "connectors", id }, ["kind"], next)
+        }
       />
       <SelectField
         label="sits at"
         value={station ?? ""}
         none="not said"
         choices={stations.map((one) => ({ value: one.id, word: one.name }))}
-        onChoice={(next) => setField("connectors", id, `connector ${name}: place`, "station", next)}
+        onChoice={(next) =>
+          editField(`connector ${name}: place`, { list: "connectors", id }, ["station"], next)
+        }
       />
     </MeetingSlip>
   );
-}
-
-function setField(
-  list: "joints" | "connectors",
-  id: string,
-  what: string,
-  path: string,
-  value: string,
-): void {
-  void edit(what, { op: "set", list, id, path: [path], ...(value === "" ? {} : { value }) });
 }
 
 type MeetingSlipProps = SlipProps & {
@@ -117,7 +113,7 @@ function MeetingSlip(props: MeetingSlipProps): ReactNode {
       <TextField
         label="name"
         value={name}
-        onText={(text) => setField(list, id, `${word} ${name}: name`, "name", text)}
+        onText={(text) => editField(`${word} ${name}: name`, { list, id }, ["name"], text)}
       />
       {children}
       <PinList pins={pins} />

@@ -1,6 +1,7 @@
 import { type PointerEvent, type ReactNode, useState } from "react";
 import { say, useBench } from "../../store/benchStore.ts";
 import { type PlaceMm, sceneMm } from "../survey/sceneMm.ts";
+import { AimMark } from "./AimMark.tsx";
 import type { DiagramView } from "./circuitsAnswers.ts";
 import { pulling } from "./connecting.ts";
 import { nearestPlace } from "./handlesOf.ts";
@@ -66,12 +67,7 @@ export function MiddleHandle({ places, wires }: MiddleHandleProps): ReactNode {
             .join(" ")}
         />
       )}
-      {aim && <circle className="pin-aim" cx={aim.at.xMm} cy={aim.at.yMm} r="3.4" />}
-      {aim && (
-        <text className="pin-name" x={aim.at.xMm + 4.5} y={aim.at.yMm - 3}>
-          {aim.id}
-        </text>
-      )}
+      {aim && <AimMark aim={aim} />}
     </g>
   );
 }

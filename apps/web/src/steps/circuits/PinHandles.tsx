@@ -1,6 +1,7 @@
 import { type PointerEvent, type ReactNode, useState } from "react";
 import { useBench } from "../../store/benchStore.ts";
 import { sceneMm } from "../survey/sceneMm.ts";
+import { AimMark } from "./AimMark.tsx";
 import type { DiagramView } from "./circuitsAnswers.ts";
 import { circuitsEdit } from "./circuitsEdit.ts";
 import { connectBoth, pulling } from "./connecting.ts";
@@ -63,12 +64,7 @@ export function PinHandles({ places }: { places: DiagramView["places"] }): React
           y2={aim?.at.yMm ?? pull.yMm}
         />
       )}
-      {aim && <circle className="pin-aim" cx={aim.at.xMm} cy={aim.at.yMm} r="3.4" />}
-      {aim && (
-        <text className="pin-name" x={aim.at.xMm + 4.5} y={aim.at.yMm - 3}>
-          {aim.id}
-        </text>
-      )}
+      {aim && <AimMark aim={aim} />}
     </g>
   );
 }

@@ -4,7 +4,7 @@ import { SelectField } from "../../entry/SelectField.tsx";
 import { TextField } from "../../entry/TextField.tsx";
 import { Slip } from "../../frame/Slip.tsx";
 import { useBench } from "../../store/benchStore.ts";
-import { edit } from "../../store/editing.ts";
+import { editField } from "../../store/editField.ts";
 import { goTo } from "../../store/route.ts";
 import { PartFigures } from "./PartFigures.tsx";
 import { STATUSES } from "./statuses.ts";
@@ -20,13 +20,7 @@ type PartSlipProps = {
 export function PartSlip({ part, at, onClose }: PartSlipProps): ReactNode {
   const stations = useBench((bench) => bench.document!.job.stations);
   const set = (what: string, path: string, value: string | undefined): void =>
-    void edit(`${part.name || part.id}: ${what}`, {
-      op: "set",
-      list: "parts",
-      id: part.id,
-      path: [path],
-      ...(value === undefined || value === "" ? {} : { value }),
-    });
+    editField(`${part.name || part.id}: ${what}`, { list: "parts", id: part.id }, [path], value);
   return (
     <Slip title={part.name || part.id} label={`Part ${part.name}`} at={at} onClose={onClose}>
       <p className="note">

@@ -5,7 +5,7 @@ import { LengthField } from "../../entry/LengthField.tsx";
 import { SelectField } from "../../entry/SelectField.tsx";
 import { Slip } from "../../frame/Slip.tsx";
 import { showSum, useBench } from "../../store/benchStore.ts";
-import { edit } from "../../store/editing.ts";
+import { editField } from "../../store/editField.ts";
 import { SURROUNDINGS } from "./surroundings.ts";
 import { surveyEdit } from "./surveyEdit.ts";
 
@@ -21,13 +21,7 @@ export function RunSlip({ run, at, onClose }: RunSlipProps): ReactNode {
   const nameOf = (id: string): string => stations.find((one) => one.id === id)?.name ?? id;
   const name = `${nameOf(run.from)} to ${nameOf(run.to)}`;
   const set = (what: string, path: string, value: unknown): void =>
-    void edit(`${name}: ${what}`, {
-      op: "set",
-      list: "runs",
-      id: run.id,
-      path: [path],
-      ...(value === undefined ? {} : { value }),
-    });
+    editField(`${name}: ${what}`, { list: "runs", id: run.id }, [path], value);
   const length = (value: number, basis: "measured" | "estimated", entered?: string): void =>
     set("length", "lengthMm", {
       value,

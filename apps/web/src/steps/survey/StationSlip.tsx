@@ -5,6 +5,7 @@ import { SelectField } from "../../entry/SelectField.tsx";
 import { TextField } from "../../entry/TextField.tsx";
 import { Slip } from "../../frame/Slip.tsx";
 import { choose, useBench } from "../../store/benchStore.ts";
+import { editField } from "../../store/editField.ts";
 import { edit } from "../../store/editing.ts";
 import { PlaceFields } from "./PlaceFields.tsx";
 import { SURROUNDINGS } from "./surroundings.ts";
@@ -23,13 +24,7 @@ export function StationSlip({ station, at, onClose, onAddPart }: StationSlipProp
     (part) => part.station === station.id,
   );
   const set = (path: string, value: string | undefined): void =>
-    void edit(`${station.name}: ${path}`, {
-      op: "set",
-      list: "stations",
-      id: station.id,
-      path: [path],
-      ...(value === undefined ? {} : { value }),
-    });
+    editField(`${station.name}: ${path}`, { list: "stations", id: station.id }, [path], value);
   return (
     <Slip title={station.name} label={`Station ${station.name}`} at={at} onClose={onClose}>
       <TextField label="name" value={station.name} onText={(name) => set("name", name)} />

@@ -3,7 +3,7 @@ import { memo, type ReactNode, useState } from "react";
 import { SelectField } from "../../entry/SelectField.tsx";
 import { TextField } from "../../entry/TextField.tsx";
 import { useBench } from "../../store/benchStore.ts";
-import { edit } from "../../store/editing.ts";
+import { editField } from "../../store/editField.ts";
 import { bodyKinds } from "./bondKinds.ts";
 import { PointRow } from "./PointRow.tsx";
 import { takeAway, wiringEdit } from "./wiringEdit.ts";
@@ -12,7 +12,7 @@ import { takeAway, wiringEdit } from "./wiringEdit.ts";
 export const BodyRow = memo(function BodyRow({ body }: { body: Body }): ReactNode {
   const { id, name, kind } = body;
   const set = (what: string, path: string, value: string): void =>
-    void edit(`${name}: ${what}`, { op: "set", list: "bodies", id, path: [path], value });
+    editField(`${name}: ${what}`, { list: "bodies", id }, [path], value);
   return (
     <li className="body-row" aria-label={`Mass ${name}`}>
       <div className="wiring-row">

@@ -4,6 +4,7 @@ import { PinField } from "../../entry/PinField.tsx";
 import { QuantityField } from "../../entry/QuantityField.tsx";
 import { SelectField } from "../../entry/SelectField.tsx";
 import { useBench } from "../../store/benchStore.ts";
+import { editField } from "../../store/editField.ts";
 import { edit } from "../../store/editing.ts";
 import { bondKinds } from "./bondKinds.ts";
 
@@ -17,13 +18,7 @@ export const BondRow = memo(function BondRow({ bond }: { bond: Bond }): ReactNod
     (bench) => bench.chosen?.kind === "bond" && bench.chosen.id === bond.id,
   );
   const set = (what: string, path: string, value: unknown): void =>
-    void edit(`bond ${bond.id}: ${what}`, {
-      op: "set",
-      list: "bonds",
-      id: bond.id,
-      path: [path],
-      value,
-    });
+    editField(`bond ${bond.id}: ${what}`, { list: "bonds", id: bond.id }, [path], value);
   const ohm = (path: "newOhm" | "agedOhm", word: string): ReactNode => (
     <QuantityField
       label={word}

@@ -3,7 +3,7 @@ import { type ReactNode, useState } from "react";
 import { SelectField } from "../../entry/SelectField.tsx";
 import { TextField } from "../../entry/TextField.tsx";
 import { useBench } from "../../store/benchStore.ts";
-import { edit } from "../../store/editing.ts";
+import { editField } from "../../store/editField.ts";
 import { coverings } from "./coverings.ts";
 import { LoomWires } from "./LoomWires.tsx";
 import { takeAway, wiringEdit } from "./wiringEdit.ts";
@@ -20,13 +20,7 @@ export function LoomRow({ loom, isOpen, onOpen }: LoomRowProps): ReactNode {
   const wires = useBench((bench) => bench.document!.job.wires);
   const own = wires.filter((wire) => wire.loom === id).map((wire) => wire.id);
   const set = (what: string, path: string, value: string): void =>
-    void edit(`${name}: ${what}`, {
-      op: "set",
-      list: "looms",
-      id,
-      path: [path],
-      ...(value === "" ? {} : { value }),
-    });
+    editField(`${name}: ${what}`, { list: "looms", id }, [path], value);
   return (
     <li className="loom-item" aria-label={`Loom ${name}`}>
       <div className="wiring-row">

@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { SelectField } from "../../entry/SelectField.tsx";
 import { TextField } from "../../entry/TextField.tsx";
 import { useBench } from "../../store/benchStore.ts";
-import { edit } from "../../store/editing.ts";
+import { editField } from "../../store/editField.ts";
 import { takeAway } from "./wiringEdit.ts";
 
 const CONDITIONS = [
@@ -26,13 +26,7 @@ export function PointRow({ body, point, index }: PointRowProps): ReactNode {
   const wires = job.wires.filter(isOn).map(({ id, number }) => number ?? id);
   const bonds = job.bonds.filter(isOn).map(({ id }) => id);
   const set = (what: string, path: string, value: string): void =>
-    void edit(`${ref}: ${what}`, {
-      op: "set",
-      list: "bodies",
-      id: body.id,
-      path: ["points", index, path],
-      ...(value === "" ? {} : { value }),
-    });
+    editField(`${ref}: ${what}`, { list: "bodies", id: body.id }, ["points", index, path], value);
   return (
     <li className="wiring-row" aria-label={`Earth point ${ref}`}>
       <TextField
